@@ -1,0 +1,2 @@
+export * from "./codes.js";
+export * from "./finding.js";

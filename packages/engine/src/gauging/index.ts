@@ -1,0 +1,2 @@
+export * from "./gauging.js";
+export * from "./pose-model.js";

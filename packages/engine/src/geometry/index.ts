@@ -1,0 +1,2 @@
+export * from "./direction.js";
+export * from "./vec3.js";

@@ -1,0 +1,2 @@
+export * from "./angle.js";
+export * from "./brand.js";
