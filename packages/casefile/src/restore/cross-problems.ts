@@ -1,0 +1,57 @@
+import { type Path, type PlacedProblem, placed, suggestionFor } from "../problems/index.js";
+import type { Case } from "../schema/case.js";
+import { adjusterProblems } from "./adjuster-problems.js";
+import { drivelineProblems } from "./driveline-problems.js";
+import { gaugingProblems } from "./gauging-problems.js";
+import { contradicts, duplicateIds } from "./relations.js";
+
+/** What the parts of a case say about one another: ids, references, counts, and pairs of numbers that cannot both be right. */
+export const crossProblems = (document: Case): readonly PlacedProblem[] => [
+  ...complaintProblems(document),
+  ...duplicateIds(document.drivelines, ["drivelines"]),
+  ...document.drivelines.flatMap((driveline, k) => drivelineProblems(driveline, ["drivelines", k])),
+  ...limitProblems(document),
+  ...duplicateIds(document.states ?? [], ["states"]),
+  ...(document.states ?? []).flatMap((state, k) => unknownDriveline(document, state.driveline, ["states", k, "driveline"])),
+  ...(document.gauging ?? []).flatMap((gauging, k) => {
+    const place = ["gauging", k];
+    const driveline = document.drivelines.find(({ id }) => id === gauging.driveline);
+    return driveline ? gaugingProblems(gauging, driveline, place) : unknownDriveline(document, gauging.driveline, [...place, "driveline"]);
+  }),
+  ...duplicateIds(document.adjusters ?? [], ["adjusters"]),
+  ...(document.adjusters ?? []).flatMap((adjuster, k) => {
+    const place = ["adjusters", k];
+    const named = "driveline" in adjuster ? adjuster.driveline : undefined;
+    return [...unknownDriveline(document, named, [...place, "driveline"]), ...adjusterProblems(adjuster, document.drivelines, place)];
+  }),
+];
+
+function unknownDriveline(document: Case, named: string | undefined, place: Path): readonly PlacedProblem[] {
+  const allowed = document.drivelines.map(({ id }) => id);
+  if (named === undefined || allowed.includes(named)) return [];
+  return [placed(place, "unknown-reference", { of: "driveline", got: named, allowed, ...suggestionFor(named, allowed) })];
+}
+
+function complaintProblems({ vehicle, complaint }: Case): readonly PlacedProblem[] {
+  const gears = vehicle?.gears?.map(({ label }) => label) ?? [];
+  const firstOf = (label: string) => gears.indexOf(label);
+  const twice = gears.flatMap((label, k) =>
+    firstOf(label) === k ? [] : [placed(["vehicle", "gears", k, "label"], "duplicate-id", { id: label, first: `vehicle.gears[${firstOf(label)}].label` })],
+  );
+  const gear = complaint?.gear;
+  const unknown =
+    gear === undefined || gears.length === 0 || gears.includes(gear)
+      ? []
+      : [placed(["complaint", "gear"], "unknown-reference", { of: "gear", got: gear, allowed: gears, ...suggestionFor(gear, gears) })];
+  const [low, high] = complaint?.speedKmh ?? [0, 0];
+  return [...twice, ...unknown, ...contradicts(["complaint", "speedKmh", 1], [high, "at-least", low], "speedKmh[0]")];
+}
+
+const limitProblems = ({ limits }: Case): readonly PlacedProblem[] => [
+  ...contradicts(
+    ["limits", "drivenAccelerationOverRadS2"],
+    [limits?.drivenAccelerationOverRadS2, "at-least", limits?.drivenAccelerationWarnRadS2],
+    "drivenAccelerationWarnRadS2",
+  ),
+  ...contradicts(["limits", "benchAcceptedDeg"], [limits?.benchAcceptedDeg, "at-least", limits?.benchMetDeg], "benchMetDeg"),
+];

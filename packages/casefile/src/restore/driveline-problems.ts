@@ -1,0 +1,30 @@
+import { type Path, type PlacedProblem, placed } from "../problems/index.js";
+import type { CaseDriveline, CaseJoint, CaseSection } from "../schema/case.js";
+import { RESERVED_IDS } from "../schema/place-on-shaft.js";
+import { contradicts, duplicateIds } from "./relations.js";
+
+/** n joints carry n - 1 sections; ids are unique within a driveline and leave `source` and `driven` alone. */
+export function drivelineProblems(driveline: CaseDriveline, place: Path): readonly PlacedProblem[] {
+  const { sections, joints, axle } = driveline;
+  const expected = joints.length - 1;
+  return [
+    ...(sections.length === expected ? [] : [placed([...place, "sections"], "count-mismatch", { of: "sections", expected, got: sections.length })]),
+    ...duplicateIds(sections, [...place, "sections"]),
+    ...sections.flatMap((section, k) => sectionProblems(section, [...place, "sections", k])),
+    ...duplicateIds(joints, [...place, "joints"]),
+    ...joints.flatMap((joint, k) => jointProblems(joint, [...place, "joints", k])),
+    ...contradicts([...place, "axle", "casterMaximumDeg"], [axle?.casterMaximumDeg, "at-least", axle?.casterMinimumDeg], "casterMinimumDeg"),
+  ];
+}
+
+function sectionProblems({ id, tube }: CaseSection, place: Path): readonly PlacedProblem[] {
+  const reserved = RESERVED_IDS.includes(id) ? [placed([...place, "id"], "reserved-id", { id })] : [];
+  const radius = tube ? tube.outerDiameterMm / 2 : undefined;
+  return [...reserved, ...contradicts([...place, "tube", "wallMm"], [tube?.wallMm, "less-than", radius], "outerDiameterMm / 2")];
+}
+
+function jointProblems({ kind, centring }: CaseJoint, place: Path): readonly PlacedProblem[] {
+  if (!centring) return [];
+  if (kind !== "double-cross") return [placed([...place, "centring"], "key-not-here", { key: "centring" })];
+  return contradicts([...place, "centring", "ballFromCrossMm"], [centring.ballFromCrossMm, "less-than", centring.crossesApartMm], "crossesApartMm");
+}
