@@ -1,0 +1,102 @@
+import { PROBLEM_CODES, type Problem } from "@halfturn/casefile";
+import { FINDING_CODES, type Finding, type FindingParams } from "@halfturn/engine/findings";
+import { type Catalogue, problemText } from "./catalogue.js";
+import { findingText } from "./finding-reader.js";
+
+/** One problem of every code, with parameters as the case file makes them. */
+export const SAMPLE_PROBLEMS: readonly Problem[] = [
+  { code: "not-json", path: "", params: { line: 4, column: 9 } },
+  { code: "not-a-case", path: "format", params: { expected: "halfturn-case", got: "poem" } },
+  { code: "wrong-version", path: "version", params: { got: 7, newest: 1 } },
+  { code: "too-large", path: "", params: { of: "bytes", got: 50_000_000, limit: 20_000_000 } },
+  { code: "missing", path: "drivelines[0].runs", params: { key: "runs", allowed: ["rearward", "forward"] } },
+  { code: "wrong-type", path: "gauging[0].readings[1].deg", params: { expected: "number", got: "string", value: '"O.8"' } },
+  { code: "out-of-range", path: "gauging[0].readings[1].deg", params: { of: "number", got: 91, minimum: 0, below: 90 } },
+  { code: "not-allowed", path: "gauging[0].readings[1].side", params: { got: "lefft", allowed: ["left", "right"], suggestion: "left" } },
+  { code: "wrong-form", path: "drivelines[0].id", params: { expected: "id", got: "Rear 1" } },
+  { code: "unknown-key-near", path: "drivelines[0].sectons", params: { key: "sectons", suggestion: "sections" } },
+  { code: "key-not-here", path: "gauging[0].readings[1].face", params: { key: "face" } },
+  {
+    code: "unknown-shaft",
+    path: "gauging[0].readings[1].at",
+    params: { got: "fornt", allowed: ["source", "front", "driven"], suggestion: "front" },
+  },
+  {
+    code: "unknown-reference",
+    path: "gauging[0].driveline",
+    params: { of: "driveline", got: "raer", allowed: ["rear"], suggestion: "rear" },
+  },
+  { code: "duplicate-id", path: "drivelines[1].id", params: { id: "rear", first: "drivelines[0].id" } },
+  { code: "reserved-id", path: "drivelines[0].sections[0].id", params: { id: "source" } },
+  { code: "count-mismatch", path: "drivelines[0].sections", params: { of: "sections", expected: 1, got: 3 } },
+  {
+    code: "contradiction",
+    path: "drivelines[0].axle",
+    params: { key: "wallMm", relation: "less-than", other: "outerDiameterMm", got: 80, limit: 76.2 },
+  },
+  { code: "same-shaft", path: "gauging[0].readings[1].between", params: { shaft: "front" } },
+];
+
+/** Any number and any name a sentence may ask for. */
+const ALL_PARAMS: FindingParams = new Proxy<Record<string, number | string | readonly string[]>>(
+  {},
+  {
+    get: (_, key) =>
+      typeof key !== "string"
+        ? undefined
+        : /Deg$|RadS2$|Rpm$|share$/.test(key)
+          ? 3.25
+          : /^shafts$|^sections$|^joints$/.test(key)
+            ? ["ab-1", "cd-2"]
+            : "ab-1",
+  },
+);
+
+export const SAMPLE_FINDINGS: readonly Finding[] = FINDING_CODES.map((code) => ({
+  code,
+  severity: "warn",
+  path: "gauging[0]",
+  params: ALL_PARAMS,
+}));
+
+/** Every sentence and label of a catalogue under a key that is the same in every language. Functions are called with one fixed set of arguments. */
+export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  const { findings: _findings, problems: _problems, numbers: _numbers, language: _language, explanations, ...rest } = catalogue;
+  walk(found, "", rest, catalogue);
+  SAMPLE_FINDINGS.forEach((finding) => {
+    Object.entries(findingText(catalogue, finding)).forEach(([part, text]) => {
+      found.set(`findings.${finding.code}.${part}`, text);
+    });
+  });
+  SAMPLE_PROBLEMS.forEach((problem) => {
+    found.set(`problems.${problem.code}`, problemText(catalogue, problem));
+  });
+  const angles = { anglesDeg: [3, 5, 4], signs: [1, -1, 1], benchDeg: 2, equivalentDeg: 0.12 } as const;
+  const name = (id: string): string => id;
+  found.set("explanations.bench", explanations.bench(angles));
+  found.set("explanations.bench-unsigned", explanations.bench({ ...angles, signs: null }));
+  found.set("explanations.bench-null", explanations.bench({ ...angles, benchDeg: null }));
+  for (const of of ["front", "zero", "heading:front"])
+    found.set(`explanations.repeat.${of}`, explanations.repeat({ of, path: "gauging[0].readings[2]", share: 0.6 }, name));
+  found.set("explanations.best-phasing", explanations.bestPhasing("ab-1", 90));
+  found.set("explanations.nothing", explanations.nothingToRepeat);
+  found.set("explanations.not-road", explanations.notRoadAngles);
+  found.set("explanations.intervals", explanations.intervalsMean);
+  return found;
+}
+
+function walk(found: Map<string, string>, key: string, value: unknown, catalogue: Catalogue): void {
+  if (typeof value === "string") found.set(key, value);
+  else if (typeof value === "function") found.set(key, String(value(...SAMPLE_ARGUMENTS(key, catalogue))));
+  else for (const [name, inner] of Object.entries(value as object)) walk(found, key === "" ? name : `${key}.${name}`, inner, catalogue);
+}
+
+const SAMPLE_ARGUMENTS = (key: string, { numbers }: Catalogue): readonly unknown[] => {
+  if (key.endsWith("tooLarge")) return ["ab-1", 50, 20, numbers];
+  if (/valid\.(drivelines|gaugings|problems)|angleDrawnLarger|noGaugingNumber|wholeNumber/.test(key)) return [2, 3];
+  if (key.endsWith("seedAndDraws")) return [1, "20"];
+  return ["ab-1", "cd-2", "ef-3"];
+};
+
+export const COVERED_PROBLEMS: readonly string[] = PROBLEM_CODES;

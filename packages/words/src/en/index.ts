@@ -1,0 +1,27 @@
+import type { Catalogue } from "../catalogue.js";
+import { numbersOf } from "../numbers/numbers.js";
+import { cautions } from "./cautions.js";
+import { explanations } from "./explanations.js";
+import { limitFindings } from "./findings-limits.js";
+import { missingFindings } from "./findings-missing.js";
+import { readingFindings } from "./findings-readings.js";
+import { stateFindings } from "./findings-state.js";
+import { labels } from "./labels.js";
+import { problems } from "./problems.js";
+import { terminal } from "./terminal.js";
+
+const numbers = numbersOf("en");
+
+/** English. */
+export const en: Catalogue = {
+  language: "en",
+  numbers,
+  labels,
+  severities: { stop: "Stop", warn: "Warning", note: "Note" },
+  findings: { ...stateFindings, ...readingFindings, ...missingFindings, ...limitFindings },
+  problems,
+  wholeFile: "the file",
+  explanations: explanations(numbers),
+  cautions,
+  terminal,
+};

@@ -1,0 +1,82 @@
+import type { ProblemCatalogue } from "../catalogue.js";
+import { boundsText, near, written } from "../problem-words.js";
+
+const EXPECTED = {
+  number: "a number",
+  "whole-number": "a whole number",
+  string: "a text in quotes",
+  boolean: "true or false",
+  object: "an object in { }",
+  array: "a list in [ ]",
+} as const;
+
+const KINDS = {
+  null: "null",
+  boolean: "true or false",
+  number: "a number",
+  string: "a text",
+  array: "a list",
+  object: "an object",
+} as const;
+
+const OF = {
+  driveline: "driveline",
+  section: "section",
+  joint: "joint",
+  gear: "gear",
+} as const;
+
+const FORMS = {
+  id: "an id: a lower-case letter first, then lower-case letters, digits and hyphens, such as front-section",
+  "joint-id": "a joint id: a letter first, then letters, digits and hyphens, such as J1",
+  date: "a date: ISO 8601, such as 2026-05-18 or 2026-05-18T09:30:00Z",
+  "finding-code": "the code of a finding, such as gauging.not-at-ride-height",
+} as const;
+
+const SIZES = { number: "", text: " characters", list: " entries" } as const;
+const BOUNDS = {
+  atLeast: (n: string) => `at least ${n}`,
+  above: (n: string) => `more than ${n}`,
+  atMost: (n: string) => `at most ${n}`,
+  below: (n: string) => `less than ${n}`,
+  and: "and",
+};
+const didYouMean = (suggestion: string): string => `did you mean "${suggestion}"?`;
+
+export const problems: ProblemCatalogue = {
+  "not-json": ({ line, column }) => `not valid JSON from line ${line}, column ${column}; look there for a missing comma, quote or bracket`,
+  "not-a-case": ({ expected, got }) =>
+    `not a Halfturn case: "format" has to be "${expected}" but is ${got}; give a file made with "halfturn new"`,
+  "wrong-version": ({ got, newest }) =>
+    `case version ${got} is not known here; this program reads up to version ${newest}, so update the program or save the case as version ${newest}`,
+  "too-large": ({ of, got, limit }, n) =>
+    of === "bytes"
+      ? `${n.plain(got / 1e6, 1)} MB is more than a case may have (${n.plain(limit / 1e6, 1)} MB); check that this is the case and not a recording`
+      : `lists and objects nested ${got} deep, ${limit} allowed; check the brackets`,
+  missing: ({ allowed }, n) => (allowed ? `is missing; write ${n.any(allowed)}` : "is missing; add it"),
+  "wrong-type": ({ expected, got, value }) =>
+    `has to be ${EXPECTED[expected]} but is ${KINDS[got]} (${value}); write ${EXPECTED[expected]}`,
+  "out-of-range": (params, n) =>
+    `is ${written(params.got, n)}${SIZES[params.of]}; write ${boundsText(params, n, BOUNDS)}${SIZES[params.of]}`,
+  "not-allowed": ({ got, allowed, suggestion }, n) => `"${got}" is not known here; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
+  "wrong-form": ({ expected, got }) => `"${got}" is not ${FORMS[expected]}`,
+  "unknown-key-near": ({ key, suggestion }) =>
+    `key "${key}" is not known; ${didYouMean(suggestion)} Correct it, or start a key of your own with x-`,
+  "key-not-here": ({ key }) => `key "${key}" does not belong in this form of entry; remove it`,
+  "unknown-shaft": ({ got, allowed, suggestion }, n) =>
+    `there is no shaft "${got}" on this driveline; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
+  "unknown-reference": ({ of, got, allowed, suggestion }, n) =>
+    allowed.length === 0
+      ? `there is no ${OF[of]} "${got}" in this case, nor any other; add it first`
+      : `there is no ${OF[of]} "${got}" in this case; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
+  "duplicate-id": ({ id, first }) => `id "${id}" stands already at ${first}; give this one another id`,
+  "reserved-id": ({ id }) => `"${id}" is the name of an end of the driveline; give the section another id`,
+  "count-mismatch": ({ of, expected, got }) =>
+    of === "sections"
+      ? `${got} sections, but the joints listed need ${expected} (always one section fewer than joints); add or remove sections or joints`
+      : `${got} readings in the turn-round check, which come in pairs: first, turned; make it ${expected}`,
+  contradiction: ({ key, relation, other, got, limit }, n) =>
+    `"${key}" is ${written(got, n)}, which has to be ${relation === "at-least" ? "at least" : "less than"} "${other}" (${written(limit, n)}); correct one of them`,
+  "same-shaft": ({ shaft }) =>
+    `a zeroed reading compares two shafts, but both are "${shaft}"; name the shaft it was zeroed on and the shaft it was read on`,
+};

@@ -1,0 +1,122 @@
+import type { Terminal } from "../terminal.js";
+
+const typed = (near: string): string => (near === "" ? "" : `; did you mean ${near}?`);
+
+export const terminal: Terminal = {
+  brief: "Joint angles, cancellation and motion of a vehicle driveline, from a case file",
+  description:
+    "Halfturn reads a case file: a driveline and what was gauged on it. It says how each joint works, what the joints leave uncancelled, how sure that is, and what to do next.",
+  commands: {
+    new: "Write a new case file for a layout",
+    validate: "Check a case file and say what it still lacks",
+    analyse: "Work out angles, cancellation and motion from what was gauged",
+    report: "Write the report of a case as PDF or HTML",
+    completion: "Completion of commands by the shell",
+    completionInstall: "Install completion for bash (adds a line to ~/.bashrc)",
+    completionUninstall: "Remove completion for bash again",
+  },
+  descriptions: {
+    new: "Writes a valid case file with every shaft and joint in its place and nothing gauged yet. An existing file is left alone unless --force is given.",
+    validate:
+      "Prints every problem of the file, one line each with its place and the remedy, or says that it is valid and what it still lacks.\nExit 0: valid. 2: not valid or not readable.",
+    analyse:
+      "Without --stage or --gauging, the last gauging of the latest stage of each driveline is taken. --accept overrides a stop finding and records that in the case file.\nExit 0: computed, whatever the verdict. 1: nothing could be answered, or with --strict a limit is passed or a stop finding is open. 2: bad input or usage.",
+    report:
+      "The ending of the output file, .pdf or .html, says which kind is written.\nExit 0: written. 1: nothing could be answered. 2: bad input or usage.",
+    completion: "Completion is for bash.",
+  },
+  args: { file: "Case file; - reads standard input", newFile: "Case file to write" },
+  flags: {
+    layout: "Layout of the driveline",
+    title: "Title of the case",
+    force: "Overwrite the file if it is there already",
+    stage: "Only gaugings of this stage",
+    gauging: "Gauging by its number in the file, from 0",
+    accept: "Override a stop finding by its code and record that in the case file; may be given more than once",
+    strict: "Exit 1 when a limit is passed or a stop finding is open",
+    json: "Print the result as JSON and nothing else",
+    seed: "Seed of the random draws",
+    draws: "Number of random draws behind the intervals",
+    lang: "Language of the words",
+    output: "File to write, ending in .pdf or .html",
+    paper: "Paper size",
+    help: "Print this help and exit",
+    helpAll: "Print help with everything hidden and exit",
+    version: "Print the version and exit",
+    escape: "Take all that follows as arguments",
+  },
+  headers: { usage: "USAGE", aliases: "ALIASES", commands: "COMMANDS", flags: "FLAGS", arguments: "ARGUMENTS" },
+  keywords: { default: "default:", separator: "separator:" },
+  usage: {
+    unknownCommand: (input, near) => `There is no command "${input}"${near === "" ? "; halfturn --help lists all commands" : typed(near)}`,
+    unknownFlag: (input, near) => `There is no flag ${input}${near === "" ? "; --help lists all flags" : typed(near)}`,
+    unknownAlias: (input) => `There is no short flag -${input}; --help lists all flags`,
+    notAllowed: (flag, input, allowed) => `--${flag}: "${input}" is not known; write ${allowed}`,
+    flagWithoutValue: (flag) => `--${flag} needs a value after it`,
+    flagMissing: (flag) => `--${flag} is missing; add it with its value`,
+    flagTwice: (flag) => `--${flag} is given more than once; give it once`,
+    negatedWithValue: (flag) => `--${flag} takes no value; remove what follows the =`,
+    argumentMissing: (placeholder) => `${placeholder} is missing; add it after the command`,
+    argumentTooMany: (input, expected) =>
+      `"${input}" is one argument too many (${expected} expected); remove it, or put quotes round a name with spaces`,
+    badValue: (place, input, why) => `${place}: "${input}" ${why}`,
+    wholeNumber: (least, most) => `is not a whole number from ${least} to ${most}; write one`,
+    findingCode: (near) => `is not the code of a finding${near === "" ? "; write a code as analyse prints it" : typed(near)}`,
+    outputKind: "does not say which kind to write; let the name end in .pdf or .html",
+  },
+  files: {
+    notFound: (path) => `${path}: there is no such file; check the name, or make a case with "halfturn new"`,
+    isFolder: (path) => `${path}: is a folder; name a file`,
+    noPermission: (path) => `${path}: permission denied; change the permissions or name another file`,
+    noFolder: (path) => `${path}: the folder is not there; make it first or name another file`,
+    exists: (path) => `${path}: is there already and was left alone; name another file, or add --force to overwrite it`,
+    cannotRead: (path, why) => `${path}: cannot be read (${why}); check the file and try again`,
+    cannotWrite: (path, why) => `${path}: cannot be written (${why}); name another file or folder`,
+    tooLarge: (path, megabytes, limit, n) =>
+      `${path}: ${n.plain(megabytes, 1)} MB is more than a case may have (${n.plain(limit, 1)} MB); check that this is the case and not a recording`,
+    notUtf8: (path) => `${path}: is not UTF-8 text; check that this is the case file, or save it as UTF-8`,
+    standardInput: "standard input",
+  },
+  made: {
+    created: (path) => `${path} written.`,
+    createdNext: (path) => `Fill in vehicle, lengths and what was gauged, then: halfturn analyse ${path}`,
+    reportWritten: (path) => `${path} written.`,
+    accepted: (code, path) => `Accepted ${code}: recorded in ${path}.`,
+    acceptedBefore: (code) => `Accepted ${code}: recorded before.`,
+    acceptedUnrecorded: (code) => `Accepted ${code} for this run only: standard input cannot be written back.`,
+    acceptIdle: (code) => `--accept ${code}: there is no such stop finding here, so nothing was recorded.`,
+  },
+  valid: {
+    headline: (path) => `${path}: valid`,
+    drivelines: (count, joints) => `${count} ${count === 1 ? "driveline" : "drivelines"}, ${joints} ${joints === 1 ? "joint" : "joints"}`,
+    gaugings: (count, readings) =>
+      `${count} ${count === 1 ? "gauging" : "gaugings"}, ${readings} ${readings === 1 ? "reading" : "readings"}`,
+    problems: (count) => `${count} ${count === 1 ? "problem" : "problems"}`,
+    missing: "Still lacking",
+    complete: "Nothing is lacking for an analysis.",
+    noVehicle: "vehicle: not described; add at least its label",
+    noComplaint: "complaint: not described; add speed, gear and where it is felt",
+    noMaximumSpeed: "vehicle.maxShaftSpeedRpm: not given; 3000 rpm is taken until it is",
+    noGauging: (driveline) => `gauging: nothing gauged on ${driveline}; gauge every shaft at ride height`,
+    noLengths: (driveline) =>
+      `lengthMm: ${driveline} has a section without its length, joint centre to joint centre; measure it before planning a correction`,
+    noPhasing: (section) => `phasingDeg: not known on ${section}; compare its two yokes and write the angle`,
+  },
+  analysed: {
+    heading: (driveline, stage, gauging) => `${driveline}, ${stage} (gauging ${gauging})`,
+    atSpeed: (speed) => `at ${speed}`,
+    nothing: (path) =>
+      `${path}: nothing can be answered, because no shaft has been gauged; gauge the shafts at ride height and add the readings`,
+    noStage: (stage, has) => `--stage: the case has no gauging of stage "${stage}"${has === "" ? "; add one first" : `; it has ${has}`}`,
+    noGaugingNumber: (number, count) =>
+      count === 0
+        ? `--gauging: there is no gauging ${number}; the case has none yet, add one first`
+        : `--gauging: there is no gauging ${number}; write a number from 0 to ${count - 1}`,
+    stageMismatch: (number, is, wanted) =>
+      `--gauging ${number} is of stage "${is}", not "${wanted}"; leave out --stage or name another gauging`,
+    withheldHint: (codes) => `Put the vehicle right and gauge again. To override on your own responsibility: --accept ${codes}`,
+    seedAndDraws: (seed, draws) => `Seed ${seed}, ${draws} draws.`,
+    place: (path) => `at ${path}`,
+  },
+  crash: (what) => `halfturn stopped by a fault of its own: ${what}. Please report it with the case file.`,
+};

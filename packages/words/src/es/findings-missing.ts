@@ -1,0 +1,73 @@
+import type { FindingCatalogue } from "../catalogue.js";
+
+/** Readings and facts that are missing. */
+export const missingFindings = {
+  "gauging.nothing-read": {
+    title: "Nada medido",
+    says: () => "No se ha medido ningún árbol de esta línea de transmisión, así que no hay nada que calcular.",
+    doNext: () => "Mida la salida, cada tramo y el piñón a altura de marcha, anotando el extremo más bajo y desde qué lado.",
+  },
+  "gauging.shaft-not-read": {
+    title: "Un árbol sin medir",
+    says: (of) => `${of.name("shaft")} no se midió; sus juntas y todo lo que pasa por ellas queda sin saber.`,
+    doNext: (of) => `Mida ${of.name("shaft")} a altura de marcha y anote qué extremo está más bajo.`,
+  },
+  "gauging.no-check-reading": {
+    title: "Sin lectura de contraste",
+    says: () => "Cada árbol se leyó una sola vez, así que un descuido no se puede notar.",
+    doNext: () => "Añada un contraste: lea un tubo en los dos extremos, o tome una lectura con cero relativo entre dos árboles vecinos.",
+  },
+  "gauging.zero-not-checked": {
+    title: "Cero del inclinómetro sin comprobar",
+    says: () => "El cero del inclinómetro no se conoce y ensancha todos los intervalos.",
+    doNext: () => "Compruebe el cero: leer, darle la vuelta en el mismo sitio, leer otra vez. Anote las dos.",
+  },
+  "gauging.sides-mixed": {
+    title: "Leído desde los dos lados",
+    says: () =>
+      "Se leyó desde la izquierda y desde la derecha, así que un error de cero entra con los dos signos y no se anula entre árboles.",
+    doNext: () => "Compruebe el cero dando la vuelta al inclinómetro, o lea todos los árboles desde un lado.",
+  },
+  "gauging.heading-not-measured": {
+    title: "Planta sin medir",
+    says: (of) =>
+      `Se supuso que ${of.numbers.all(of.names("shafts", "shaft"))} ${of.names("shafts", "shaft").length === 1 ? "va" : "van"} a lo largo del vehículo en planta, medio grado arriba o abajo.`,
+    doNext: () => "Si un árbol se desvía hacia un lado, mida el desplazamiento lateral entre sus dos extremos y la distancia entre ellos.",
+  },
+  "gauging.check-lower-end": {
+    title: "Casi a nivel: compruebe qué extremo está más bajo",
+    says: (of) => `${of.name("shaft")} está tan cerca del nivel que es fácil equivocar el extremo más bajo, y eso cambiaría el resultado.`,
+    doNext: () => "Mire otra vez el signo en la pantalla, o ponga un nivel sobre el árbol, y confirme la palabra en la lectura.",
+  },
+  "driveline.phasing-not-measured": {
+    title: "Fase supuesta, no medida",
+    says: (of) => `La fase de ${of.name("section")} se anotó sin medirla.`,
+    doNext: () =>
+      "Compare las horquillas de los dos extremos del tramo, con un inclinómetro en cada una o con una regla, y anote lo que encuentre.",
+  },
+  "driveline.phasing-unknown": {
+    title: "Fase desconocida",
+    says: (of) => `No se conoce la fase de ${of.name("section")}, así que compensación y movimiento no se pueden calcular.`,
+    doNext: () => "Mida el ángulo de su horquilla del lado de la salida a la del lado conducido; en línea es 0°, un cuarto de vuelta 90°.",
+  },
+  "driveline.arm-reference-missing": {
+    title: "No hay horquilla desde la que contar la fase",
+    says: (of) =>
+      `${of.name("section")} acaba en una junta sin horquilla, así que su fase no tiene referencia y el movimiento a través de ella no se conoce.`,
+    doNext: () => "Lleve una marca desde la horquilla vecina a través de esa junta, y anote la fase respecto a la marca.",
+  },
+  "driveline.better-phasing": {
+    title: "Otra fase dejaría menos",
+    says: (of) =>
+      `Con ${of.name("section")} en fase ${of.gauged("bestDeg")} en lugar de ${of.gauged("phasingDeg")}, el ángulo equivalente sería ${of.angle("bestEquivalentDeg")} en lugar de ${of.angle("equivalentDeg")}.`,
+    doNext: () =>
+      "Compruebe que el tramo está montado como quiso su fabricante (busque marcas de montaje) antes de cambiar nada; compruebe el equilibrado tras cambiar la fase.",
+  },
+  "vehicle.no-maximum-speed": {
+    title: "Régimen máximo del árbol sin indicar",
+    says: (of) =>
+      `El caso no dice el régimen máximo del árbol; se tomó ${of.has("assumedRpm") ? of.speed("assumedRpm") : of.numbers.speed(3000)}. De él depende el límite de cada junta de cruceta.`,
+    doNext: () =>
+      "Anote vehicle.maxShaftSpeedRpm: régimen del motor a la velocidad máxima de carretera, dividido por la relación de la marcha usada.",
+  },
+} satisfies Partial<FindingCatalogue>;

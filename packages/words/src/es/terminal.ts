@@ -1,0 +1,124 @@
+import type { Terminal } from "../terminal.js";
+
+const typed = (near: string): string => (near === "" ? "" : `; ¿quiso decir ${near}?`);
+
+export const terminal: Terminal = {
+  brief: "Ángulos de las juntas, compensación y movimiento de una línea de transmisión, a partir de un caso",
+  description:
+    "Halfturn lee un caso: una línea de transmisión y lo que se midió en ella. Dice cómo trabaja cada junta, qué dejan sin compensar, con cuánta seguridad, y qué hacer a continuación.",
+  commands: {
+    new: "Escribir un caso nuevo para una disposición",
+    validate: "Comprobar un caso y decir qué le falta",
+    analyse: "Calcular ángulos, compensación y movimiento con lo medido",
+    report: "Escribir el informe de un caso en PDF o HTML",
+    completion: "Completar órdenes en el intérprete",
+    completionInstall: "Instalar el completado para bash (añade una línea a ~/.bashrc)",
+    completionUninstall: "Quitar el completado para bash",
+  },
+  descriptions: {
+    new: "Escribe un caso válido con cada árbol y junta en su sitio y nada medido todavía. Un fichero que ya existe se deja como está, salvo con --force.",
+    validate:
+      "Imprime cada problema del fichero, una línea por problema con su lugar y el remedio, o dice que es válido y qué le falta.\nSalida 0: válido. 2: no válido o no legible.",
+    analyse:
+      "Sin --stage ni --gauging se toma la última medición de la última etapa de cada línea. --accept anula un hallazgo de parada y lo anota en el caso.\nSalida 0: calculado, sea cual sea el veredicto. 1: no se pudo responder nada, o con --strict se pasa un límite o hay un hallazgo de parada abierto. 2: entrada o uso incorrectos.",
+    report:
+      "La terminación del fichero de salida, .pdf o .html, dice qué se escribe.\nSalida 0: escrito. 1: no se pudo responder nada. 2: entrada o uso incorrectos.",
+    completion: "El completado es para bash.",
+  },
+  args: { file: "Caso; - lee la entrada estándar", newFile: "Caso que se escribe" },
+  flags: {
+    layout: "Disposición de la línea de transmisión",
+    title: "Título del caso",
+    force: "Sobrescribir el fichero si ya existe",
+    stage: "Solo mediciones de esta etapa",
+    gauging: "Medición por su número en el fichero, desde 0",
+    accept: "Anular un hallazgo de parada por su código y anotarlo en el caso; se puede repetir",
+    strict: "Salir con 1 si se pasa un límite o hay un hallazgo de parada abierto",
+    json: "Imprimir el resultado en JSON y nada más",
+    seed: "Semilla de los sorteos",
+    draws: "Número de sorteos detrás de los intervalos",
+    lang: "Idioma de los textos",
+    output: "Fichero que se escribe, terminado en .pdf o .html",
+    paper: "Tamaño de papel",
+    help: "Imprimir esta ayuda y salir",
+    helpAll: "Imprimir la ayuda con todo lo oculto y salir",
+    version: "Imprimir la versión y salir",
+    escape: "Tomar todo lo que sigue como argumentos",
+  },
+  headers: { usage: "USO", aliases: "ALIAS", commands: "ÓRDENES", flags: "OPCIONES", arguments: "ARGUMENTOS" },
+  keywords: { default: "por omisión:", separator: "separador:" },
+  usage: {
+    unknownCommand: (input, near) => `No existe la orden "${input}"${near === "" ? "; halfturn --help muestra todas" : typed(near)}`,
+    unknownFlag: (input, near) => `No existe la opción ${input}${near === "" ? "; --help muestra todas" : typed(near)}`,
+    unknownAlias: (input) => `No existe la opción corta -${input}; --help muestra todas`,
+    notAllowed: (flag, input, allowed) => `--${flag}: no se conoce "${input}"; escriba ${allowed}`,
+    flagWithoutValue: (flag) => `--${flag} necesita un valor detrás`,
+    flagMissing: (flag) => `falta --${flag}; añádala con su valor`,
+    flagTwice: (flag) => `--${flag} está más de una vez; póngala una sola vez`,
+    negatedWithValue: (flag) => `--${flag} no lleva valor; quite lo que sigue al =`,
+    argumentMissing: (placeholder) => `falta ${placeholder}; añádalo tras la orden`,
+    argumentTooMany: (input, expected) =>
+      `"${input}" sobra (se esperan ${expected}); quítelo, o ponga entre comillas un nombre con espacios`,
+    badValue: (place, input, why) => `${place}: "${input}" ${why}`,
+    wholeNumber: (least, most) => `no es un número entero de ${least} a ${most}; escriba uno`,
+    findingCode: (near) => `no es el código de un hallazgo${near === "" ? "; escriba un código como lo imprime analyse" : typed(near)}`,
+    outputKind: "no dice qué se escribe; termine el nombre en .pdf o .html",
+  },
+  files: {
+    notFound: (path) => `${path}: no existe ese fichero; revise el nombre, o haga un caso con "halfturn new"`,
+    isFolder: (path) => `${path}: es una carpeta; nombre un fichero`,
+    noPermission: (path) => `${path}: permiso denegado; cambie los permisos o nombre otro fichero`,
+    noFolder: (path) => `${path}: la carpeta no existe; créela antes o nombre otro fichero`,
+    exists: (path) => `${path}: ya existe y se dejó como está; nombre otro fichero, o añada --force para sobrescribirlo`,
+    cannotRead: (path, why) => `${path}: no se puede leer (${why}); revise el fichero e inténtelo otra vez`,
+    cannotWrite: (path, why) => `${path}: no se puede escribir (${why}); nombre otro fichero u otra carpeta`,
+    tooLarge: (path, megabytes, limit, n) =>
+      `${path}: ${n.plain(megabytes, 1)} MB es más de lo que un caso puede tener (${n.plain(limit, 1)} MB); compruebe que es el caso y no un registro`,
+    notUtf8: (path) => `${path}: no es texto UTF-8; compruebe que es el caso, o guárdelo como UTF-8`,
+    standardInput: "entrada estándar",
+  },
+  made: {
+    created: (path) => `${path} escrito.`,
+    createdNext: (path) => `Rellene vehículo, longitudes y lo medido, y después: halfturn analyse ${path}`,
+    reportWritten: (path) => `${path} escrito.`,
+    accepted: (code, path) => `Aceptado ${code}: anotado en ${path}.`,
+    acceptedBefore: (code) => `Aceptado ${code}: ya estaba anotado.`,
+    acceptedUnrecorded: (code) => `Aceptado ${code} solo esta vez: la entrada estándar no se puede reescribir.`,
+    acceptIdle: (code) => `--accept ${code}: aquí no hay ese hallazgo de parada, así que no se anotó nada.`,
+  },
+  valid: {
+    headline: (path) => `${path}: válido`,
+    drivelines: (count, joints) =>
+      `${count} ${count === 1 ? "línea de transmisión" : "líneas de transmisión"}, ${joints} ${joints === 1 ? "junta" : "juntas"}`,
+    gaugings: (count, readings) =>
+      `${count} ${count === 1 ? "medición" : "mediciones"}, ${readings} ${readings === 1 ? "lectura" : "lecturas"}`,
+    problems: (count) => `${count} ${count === 1 ? "problema" : "problemas"}`,
+    missing: "Todavía falta",
+    complete: "No falta nada para un análisis.",
+    noVehicle: "vehicle: sin describir; añada al menos su nombre",
+    noComplaint: "complaint: sin describir; añada velocidad, marcha y dónde se nota",
+    noMaximumSpeed: "vehicle.maxShaftSpeedRpm: sin indicar; mientras tanto se toman 3000 rpm",
+    noGauging: (driveline) => `gauging: nada medido en ${driveline}; mida cada árbol a altura de marcha`,
+    noLengths: (driveline) =>
+      `lengthMm: ${driveline} tiene un tramo sin su longitud, de centro a centro de junta; mídala antes de planear una corrección`,
+    noPhasing: (section) => `phasingDeg: no se conoce en ${section}; compare sus dos horquillas y anote el ángulo`,
+  },
+  analysed: {
+    heading: (driveline, stage, gauging) => `${driveline}, ${stage} (medición ${gauging})`,
+    atSpeed: (speed) => `a ${speed}`,
+    nothing: (path) =>
+      `${path}: no se puede responder nada, porque no se ha medido ningún árbol; mida los árboles a altura de marcha y añada las lecturas`,
+    noStage: (stage, has) =>
+      `--stage: el caso no tiene mediciones de la etapa "${stage}"${has === "" ? "; añada una antes" : `; tiene ${has}`}`,
+    noGaugingNumber: (number, count) =>
+      count === 0
+        ? `--gauging: no hay medición ${number}; el caso no tiene ninguna, añada una antes`
+        : `--gauging: no hay medición ${number}; escriba un número de 0 a ${count - 1}`,
+    stageMismatch: (number, is, wanted) =>
+      `--gauging ${number} es de la etapa "${is}", no "${wanted}"; quite --stage o nombre otra medición`,
+    withheldHint: (codes) => `Corrija el vehículo y mida otra vez. Para anularlo bajo su responsabilidad: --accept ${codes}`,
+    seedAndDraws: (seed, draws) => `Semilla ${seed}, ${draws} sorteos.`,
+    place: (path) => `en ${path}`,
+  },
+  crash: (what) => `halfturn se detuvo por un fallo propio: ${what}. Comuníquelo junto con el caso.`,
+};

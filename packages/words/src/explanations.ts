@@ -1,0 +1,31 @@
+import type { Sensitivity } from "@halfturn/engine/analysis";
+import type { NameOf } from "./finding-reader.js";
+
+/** The numbers behind the sentence about bench rule and exact answer. All in degrees. */
+export interface BenchComparison {
+  /** Operating angles in power order; empty where not all are known. */
+  readonly anglesDeg: readonly number[];
+  /** Sign of each angle in the sum; null where the rule does not apply. */
+  readonly signs: readonly (1 | -1)[] | null;
+  readonly benchDeg: number | null;
+  readonly equivalentDeg: number;
+}
+
+/** Which reading to repeat, with the share of the variance it carries. */
+export type WhatToRepeat = Pick<Sensitivity, "of" | "path" | "share">;
+
+/** Sentences made from results. */
+export interface Explanations {
+  /** Why the bench rule and the exact answer differ, or why the bench rule says nothing here. */
+  readonly bench: (of: BenchComparison) => string;
+  /** One instruction: what to read again, and why just that. */
+  readonly repeat: (of: WhatToRepeat, nameOf: NameOf) => string;
+  /** Says when no reading stands out. */
+  readonly nothingToRepeat: string;
+  /** Stands over all numbers while a stop finding is open. */
+  readonly notRoadAngles: string;
+  /** Which phasing would leave least. */
+  readonly bestPhasing: (section: string, degrees: number) => string;
+  /** What the ± and the intervals mean. */
+  readonly intervalsMean: string;
+}

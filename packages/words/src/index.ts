@@ -1,0 +1,10 @@
+export { type BenchTerms, benchTerms } from "./bench-terms.js";
+export { type Catalogue, type FindingCatalogue, type FindingWords, type ProblemCatalogue, problemText } from "./catalogue.js";
+export { CATALOGUES, catalogueOf } from "./catalogues.js";
+export { CAUTION_STEPS, type CautionId, type Cautions, cautionsOf } from "./cautions.js";
+export type { BenchComparison, Explanations, WhatToRepeat } from "./explanations.js";
+export { type FindingReader, type FindingText, findingReader, findingText, type NameOf } from "./finding-reader.js";
+export type { Labels, Step } from "./labels.js";
+export { isLanguage, LANGUAGES, type Language, languageOf } from "./language.js";
+export { type Numbers, numbersOf } from "./numbers/numbers.js";
+export type { Terminal } from "./terminal.js";

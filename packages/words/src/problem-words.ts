@@ -1,0 +1,30 @@
+import type { Bounds } from "@halfturn/casefile";
+import type { Numbers } from "./numbers/numbers.js";
+
+export interface BoundWords {
+  readonly atLeast: (bound: string) => string;
+  readonly above: (bound: string) => string;
+  readonly atMost: (bound: string) => string;
+  readonly below: (bound: string) => string;
+  readonly and: string;
+}
+
+/** As many decimals as the number was written with, six at most. */
+export function written(value: number, numbers: Numbers): string {
+  const [, fraction = ""] = String(value).split(".");
+  return numbers.plain(value, Math.min(fraction.length, 6));
+}
+
+/** "at least 0 and less than 90". */
+export function boundsText(bounds: Bounds, numbers: Numbers, words: BoundWords): string {
+  const parts: string[] = [];
+  if (bounds.minimum !== undefined) parts.push(words.atLeast(written(bounds.minimum, numbers)));
+  if (bounds.above !== undefined) parts.push(words.above(written(bounds.above, numbers)));
+  if (bounds.maximum !== undefined) parts.push(words.atMost(written(bounds.maximum, numbers)));
+  if (bounds.below !== undefined) parts.push(words.below(written(bounds.below, numbers)));
+  return parts.join(` ${words.and} `);
+}
+
+/** A suggestion before the remedy, where there is one. */
+export const near = (suggestion: string | undefined, say: (suggestion: string) => string): string =>
+  suggestion === undefined ? "" : `${say(suggestion)} `;
