@@ -46,7 +46,13 @@ export interface ProblemParams {
   /** sections: one fewer than joints. zero-check: readings come in pairs, first and turned. */
   readonly "count-mismatch": { readonly of: "sections" | "zero-check"; readonly expected: number; readonly got: number };
   /** Two numbers of one object contradict one another: `key` has to be at least, or less than, `other`. */
-  readonly "contradiction": { readonly key: string; readonly relation: "at-least" | "less-than"; readonly other: string; readonly got: number; readonly limit: number };
+  readonly contradiction: {
+    readonly key: string;
+    readonly relation: "at-least" | "less-than";
+    readonly other: string;
+    readonly got: number;
+    readonly limit: number;
+  };
   /** A zeroed reading needs two different shafts. */
   readonly "same-shaft": { readonly shaft: string };
 }

@@ -15,7 +15,12 @@ export function adjusterProblems(adjuster: CaseAdjuster, drivelines: readonly Ca
   return "section" in adjuster ? unknownPart("section", adjuster.section, driveline.sections, place) : stock;
 }
 
-function unknownPart(of: "joint" | "section", got: string, parts: readonly { readonly id: string }[], place: Path): readonly PlacedProblem[] {
+function unknownPart(
+  of: "joint" | "section",
+  got: string,
+  parts: readonly { readonly id: string }[],
+  place: Path,
+): readonly PlacedProblem[] {
   const allowed = parts.map(({ id }) => id);
   if (allowed.includes(got)) return [];
   return [placed([...place, of], "unknown-reference", { of, got, allowed, ...suggestionFor(got, allowed) })];

@@ -36,7 +36,9 @@ function complaintProblems({ vehicle, complaint }: Case): readonly PlacedProblem
   const gears = vehicle?.gears?.map(({ label }) => label) ?? [];
   const firstOf = (label: string) => gears.indexOf(label);
   const twice = gears.flatMap((label, k) =>
-    firstOf(label) === k ? [] : [placed(["vehicle", "gears", k, "label"], "duplicate-id", { id: label, first: `vehicle.gears[${firstOf(label)}].label` })],
+    firstOf(label) === k
+      ? []
+      : [placed(["vehicle", "gears", k, "label"], "duplicate-id", { id: label, first: `vehicle.gears[${firstOf(label)}].label` })],
   );
   const gear = complaint?.gear;
   const unknown =

@@ -8,12 +8,18 @@ export function drivelineProblems(driveline: CaseDriveline, place: Path): readon
   const { sections, joints, axle } = driveline;
   const expected = joints.length - 1;
   return [
-    ...(sections.length === expected ? [] : [placed([...place, "sections"], "count-mismatch", { of: "sections", expected, got: sections.length })]),
+    ...(sections.length === expected
+      ? []
+      : [placed([...place, "sections"], "count-mismatch", { of: "sections", expected, got: sections.length })]),
     ...duplicateIds(sections, [...place, "sections"]),
     ...sections.flatMap((section, k) => sectionProblems(section, [...place, "sections", k])),
     ...duplicateIds(joints, [...place, "joints"]),
     ...joints.flatMap((joint, k) => jointProblems(joint, [...place, "joints", k])),
-    ...contradicts([...place, "axle", "casterMaximumDeg"], [axle?.casterMaximumDeg, "at-least", axle?.casterMinimumDeg], "casterMinimumDeg"),
+    ...contradicts(
+      [...place, "axle", "casterMaximumDeg"],
+      [axle?.casterMaximumDeg, "at-least", axle?.casterMinimumDeg],
+      "casterMinimumDeg",
+    ),
   ];
 }
 
@@ -26,5 +32,9 @@ function sectionProblems({ id, tube }: CaseSection, place: Path): readonly Place
 function jointProblems({ kind, centring }: CaseJoint, place: Path): readonly PlacedProblem[] {
   if (!centring) return [];
   if (kind !== "double-cross") return [placed([...place, "centring"], "key-not-here", { key: "centring" })];
-  return contradicts([...place, "centring", "ballFromCrossMm"], [centring.ballFromCrossMm, "less-than", centring.crossesApartMm], "crossesApartMm");
+  return contradicts(
+    [...place, "centring", "ballFromCrossMm"],
+    [centring.ballFromCrossMm, "less-than", centring.crossesApartMm],
+    "crossesApartMm",
+  );
 }

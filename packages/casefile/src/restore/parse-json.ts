@@ -1,6 +1,8 @@
 import { parse, tokenize } from "@humanwhocodes/momoa";
 
-export type Parsed = { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly line: number; readonly column: number };
+export type Parsed =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly line: number; readonly column: number };
 
 /** JSON text to a value, or the line and column where it stops being JSON. The runtime's own parser is fast but names no place that can be relied on. */
 export function parseJson(text: string): Parsed {

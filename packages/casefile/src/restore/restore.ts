@@ -1,4 +1,12 @@
-import { type Path, type PlacedProblem, type Problem, type ProblemCode, type ProblemParams, placed, sortProblems } from "../problems/index.js";
+import {
+  type Path,
+  type PlacedProblem,
+  type Problem,
+  type ProblemCode,
+  type ProblemParams,
+  placed,
+  sortProblems,
+} from "../problems/index.js";
 import type { Case } from "../schema/case.js";
 import { CASE_FORMAT, CASE_VERSION, caseSchema } from "../schema/case-schema.js";
 import { crossProblems } from "./cross-problems.js";
@@ -31,7 +39,8 @@ function restoreDocument(value: unknown): Restored {
   if (jsonKind(value) !== "object") return refused([], "not-a-case", { expected: CASE_FORMAT, got: jsonKind(value) });
   const document = value as Readonly<Record<string, unknown>>;
   const { format, version } = document;
-  if (format !== CASE_FORMAT) return refused(["format"], "not-a-case", { expected: CASE_FORMAT, got: typeof format === "string" ? format : jsonKind(format) });
+  if (format !== CASE_FORMAT)
+    return refused(["format"], "not-a-case", { expected: CASE_FORMAT, got: typeof format === "string" ? format : jsonKind(format) });
   if (version === undefined) return refused(["version"], "missing", { key: "version" });
   if (typeof version !== "number") {
     return refused(["version"], "wrong-type", { expected: "whole-number", got: jsonKind(version), value: String(version) });

@@ -1,5 +1,15 @@
 import type { z } from "zod";
-import { type Bounds, type Expected, type JsonKind, type Path, type PathPart, type PlacedProblem, placed, suggestionFor, valueAt } from "../problems/index.js";
+import {
+  type Bounds,
+  type Expected,
+  type JsonKind,
+  type Path,
+  type PathPart,
+  type PlacedProblem,
+  placed,
+  suggestionFor,
+  valueAt,
+} from "../problems/index.js";
 import { PATTERN_NAMES } from "../schema/scalars.js";
 import { schemaAt, unwrapped } from "../schema/shape-of.js";
 import { chosenForm } from "../schema/variant.js";
@@ -64,7 +74,12 @@ function translate(looked: Looked, issue: Issue, above: Path): readonly PlacedPr
 }
 
 /** Only the form that was meant is spoken of. */
-function unionProblems(looked: Looked, issue: Issue & { readonly code: "invalid_union" }, place: Path, value: unknown): readonly PlacedProblem[] {
+function unionProblems(
+  looked: Looked,
+  issue: Issue & { readonly code: "invalid_union" },
+  place: Path,
+  value: unknown,
+): readonly PlacedProblem[] {
   if ("options" in issue && issue.options) {
     const allowed = issue.options.map(String);
     return [value === undefined ? missing(place, allowed) : notAllowed(place, value, allowed)];

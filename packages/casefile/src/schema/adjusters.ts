@@ -10,7 +10,10 @@ const stockMm = variant(
   sizesFirst("sizesMm"),
 );
 const stockDeg = variant(
-  [z.object({ sizesDeg: z.array(signedDeg).min(1).max(200) }), z.object({ minDeg: signedDeg, maxDeg: signedDeg, stepDeg: z.number().gt(0).lt(90) })],
+  [
+    z.object({ sizesDeg: z.array(signedDeg).min(1).max(200) }),
+    z.object({ minDeg: signedDeg, maxDeg: signedDeg, stepDeg: z.number().gt(0).lt(90) }),
+  ],
   sizesFirst("sizesDeg"),
 );
 

@@ -77,7 +77,10 @@ const gauge = z.object({
   accuracyDeg: z.number().min(0).max(10),
   common: z.boolean().optional(),
   /** First, turned, first, turned, ... on one spot each. */
-  zeroCheck: z.array(z.object({ deg: magnitudeDeg, lower: z.enum(["display-left", "display-right"]).optional() })).max(20).optional(),
+  zeroCheck: z
+    .array(z.object({ deg: magnitudeDeg, lower: z.enum(["display-left", "display-right"]).optional() }))
+    .max(20)
+    .optional(),
 });
 
 export const stage = z.enum(["as-found", "after"]);

@@ -9,7 +9,11 @@ export interface PlaceOnShaft {
 /** Shaft ids that no section may take. */
 export const RESERVED_IDS: readonly string[] = ["source", "driven"];
 
-export const shaftsOf = (driveline: CaseDriveline): readonly string[] => ["source", ...driveline.sections.map((section) => section.id), "driven"];
+export const shaftsOf = (driveline: CaseDriveline): readonly string[] => [
+  "source",
+  ...driveline.sections.map((section) => section.id),
+  "driven",
+];
 
 /** Every spelling of `at` that this driveline knows. */
 export const placesOf = (driveline: CaseDriveline): readonly string[] =>

@@ -8,7 +8,10 @@ const choosers = new WeakMap<object, Choose>();
  * Objects of several forms told apart by which keys they carry.
  * The chooser decides which form was meant, so that problems speak of that form alone and never of "no form matched".
  */
-export function variant<const Options extends readonly [z.ZodObject, ...z.ZodObject[]]>(options: Options, choose: Choose): z.ZodUnion<Options> {
+export function variant<const Options extends readonly [z.ZodObject, ...z.ZodObject[]]>(
+  options: Options,
+  choose: Choose,
+): z.ZodUnion<Options> {
   const schema = z.union(options);
   choosers.set(schema, choose);
   return schema;

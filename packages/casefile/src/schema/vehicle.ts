@@ -19,7 +19,10 @@ const powertrain = z.object({
 export const vehicle = z.object({
   label: text.optional(),
   axleRatio: ratio.optional(),
-  gears: z.array(z.object({ label: name, ratio })).max(40).optional(),
+  gears: z
+    .array(z.object({ label: name, ratio }))
+    .max(40)
+    .optional(),
   transferRatio: ratio.optional(),
   tyre: tyre.optional(),
   cylinders: z.int().min(1).max(24).optional(),

@@ -1,0 +1,3 @@
+export * from "./analysis-contract.js";
+export * from "./analysis-to-json.js";
+export { angleQuantity, degrees, quantity } from "./quantity.js";
