@@ -27,7 +27,12 @@ export const curvilinearTrapezoid = (value: number, halfWidth: number, widthInex
 });
 
 /** Scaled and shifted t. `scale` is the s/sqrt(n) of n repeats, not the standard uncertainty, which is greater by sqrt(nu/(nu - 2)). */
-export const scaledT = (value: number, scale: number, degreesOfFreedom: number): Distribution => ({ shape: "t", value, scale, degreesOfFreedom });
+export const scaledT = (value: number, scale: number, degreesOfFreedom: number): Distribution => ({
+  shape: "t",
+  value,
+  scale,
+  degreesOfFreedom,
+});
 
 /**
  * Standard uncertainty of an input quantity, >= 0, in its unit; infinite for a t with two degrees of freedom or fewer.
