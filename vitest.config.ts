@@ -1,10 +1,33 @@
 import { defineConfig } from "vitest/config";
 
-// Tests read the packages' sources, so that nothing needs building first.
+// Beside these, Vite adds "import" and "default" by itself.
+const conditions = ["source", "module", "node"];
+const SLOW = "**/*.slow.test.ts";
+
+// Tests read the packages' sources through the export condition "source", so that nothing needs building first.
 export default defineConfig({
-  resolve: { conditions: ["source"] },
-  ssr: { resolve: { conditions: ["source"] } },
+  resolve: { conditions },
+  ssr: { resolve: { conditions } },
   test: {
-    include: ["packages/**/src/**/*.test.ts", "apps/**/src/**/*.test.ts", "verification/**/*.test.ts"],
+    passWithNoTests: false,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "unit",
+          include: ["packages/*/src/**/*.test.ts", "apps/*/src/**/*.test.ts", "bench/src/**/*.test.ts", "scripts/**/*.test.ts"],
+          exclude: [SLOW, "**/node_modules/**", "**/dist/**"],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "verification",
+          include: ["verification/**/*.test.ts", SLOW],
+          exclude: ["**/node_modules/**", "**/dist/**"],
+          testTimeout: 60_000,
+        },
+      },
+    ],
   },
 });

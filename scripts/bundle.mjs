@@ -1,0 +1,55 @@
+import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { build } from "esbuild";
+import { cliBundle, cliEntry, inRoot, root } from "./paths.mjs";
+
+// Packages with native binaries cannot live inside a bundle; they stay beside it in node_modules.
+const EXTERNAL = ["@myriaddreamin/*", "better-sqlite3", "pg"];
+
+// Libraries in CommonJS expect a `require` for Node's own modules.
+const REQUIRE_BANNER = `import { createRequire as createBundleRequire } from "node:module"; const require = createBundleRequire(import.meta.url);`;
+
+const INPUTS_LIST = inRoot("apps", "cli", "dist", "halfturn.inputs.json");
+
+/** Whether the bundle is at least as new as every file that went into it, this script and the lock file. */
+function isFresh() {
+  if (!existsSync(cliBundle) || !existsSync(INPUTS_LIST)) return false;
+  const built = statSync(cliBundle).mtimeMs;
+  /** @type {string[]} */
+  const inputs = JSON.parse(readFileSync(INPUTS_LIST, "utf8"));
+  return [...inputs, "scripts/bundle.mjs", "package-lock.json"].every(
+    (file) => existsSync(inRoot(file)) && statSync(inRoot(file)).mtimeMs <= built,
+  );
+}
+
+/**
+ * Bundles a TypeScript entry and the packages' sources into one module for Node 20.
+ * @param {string} entry
+ * @param {string} outfile
+ * @returns {Promise<string[]>} the files that went into it, relative to the root
+ */
+export async function bundle(entry, outfile) {
+  const { metafile } = await build({
+    entryPoints: [entry],
+    outfile,
+    absWorkingDir: root,
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    conditions: ["source"],
+    mainFields: ["module", "main"],
+    external: EXTERNAL,
+    banner: { js: REQUIRE_BANNER },
+    sourcemap: "linked",
+    metafile: true,
+    logLevel: "warning",
+  });
+  return Object.keys(metafile.inputs).filter((file) => existsSync(inRoot(file)));
+}
+
+/** Builds the command line into apps/cli/dist/halfturn.js unless it is up to date. */
+export async function bundleCli() {
+  if (isFresh()) return;
+  const inputs = await bundle(cliEntry, cliBundle);
+  writeFileSync(INPUTS_LIST, JSON.stringify(inputs));
+}

@@ -1,0 +1,40 @@
+import { spawn } from "node:child_process";
+import { root } from "./paths.mjs";
+
+/**
+ * keepErrors: also return what it wrote to stderr. cwd: where to run, the root unless given. stdin: pass the keyboard or pipe on.
+ * @typedef {{ keepErrors?: boolean, cwd?: string, stdin?: boolean }} RunOptions
+ */
+
+/**
+ * Runs a program to its end, with its output shown as it comes.
+ * @param {string} program
+ * @param {readonly string[]} args
+ * @param {RunOptions} [options]
+ * @returns {Promise<{ code: number, errors: string }>}
+ */
+export function runCommand(program, args, { keepErrors = false, cwd = root, stdin = false } = {}) {
+  return new Promise((resolve, reject) => {
+    const child = spawn(program, args, {
+      cwd,
+      // Node refuses to start a .cmd file without a shell.
+      shell: program.endsWith(".cmd"),
+      stdio: [stdin ? "inherit" : "ignore", "inherit", keepErrors ? "pipe" : "inherit"],
+    });
+    let errors = "";
+    child.stderr?.on("data", (chunk) => {
+      errors += chunk;
+      process.stderr.write(chunk);
+    });
+    child.on("error", reject);
+    child.on("close", (code) => resolve({ code: code ?? 1, errors }));
+  });
+}
+
+/**
+ * Runs a JavaScript file with the Node this script runs on.
+ * @param {string} file
+ * @param {readonly string[]} args
+ * @param {RunOptions} [options]
+ */
+export const runNode = (file, args, options) => runCommand(process.execPath, [file, ...args], options);
