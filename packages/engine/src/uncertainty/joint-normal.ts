@@ -16,8 +16,8 @@ export const jointNormal = (values: readonly number[], u: readonly number[], cor
   correlation,
 });
 
-/** A correlation matrix that rounding has made indefinite by less than this is taken as singular; its terms are of order one. */
-const EIGENVALUE_ROUNDING = 1e-9;
+/** An eigenvalue this near zero is zero but for rounding: the terms of a correlation are of order one. */
+const EIGENVALUE_ROUNDING = 1e-12;
 
 /**
  * Draws of quantities that are normal together: `draw(out, at)` writes one set from out[at] on.
@@ -47,10 +47,10 @@ function factorOf({ values, u, correlation }: JointNormal): Float64Array {
   if (matrix === null || !matrix.isSymmetric()) throw new RangeError("a correlation must be square, symmetric and one on its diagonal");
   const { realEigenvalues, eigenvectorMatrix } = new EigenvalueDecomposition(matrix, { assumeSymmetric: true });
   if (realEigenvalues.some((eigenvalue) => eigenvalue < -EIGENVALUE_ROUNDING)) throw new RangeError("a correlation must not be indefinite");
+  const spread = realEigenvalues.map((eigenvalue) => (eigenvalue < EIGENVALUE_ROUNDING ? 0 : eigenvalue));
   const factor = new Float64Array(size * size);
   for (let i = 0; i < size; i++) {
-    for (let k = 0; k < size; k++)
-      factor[i * size + k] = eigenvectorMatrix.get(i, k) * Math.sqrt(Math.max(0, realEigenvalues[k] as number));
+    for (let k = 0; k < size; k++) factor[i * size + k] = eigenvectorMatrix.get(i, k) * Math.sqrt(spread[k] as number);
   }
   return factor;
 }
