@@ -2,6 +2,7 @@ export * from "./arm-map.js";
 export * from "./bench-rule.js";
 export * from "./best-phasing.js";
 export * from "./chain.js";
+export * from "./contributions.js";
 export * from "./driveline.js";
 export * from "./equivalent-joint.js";
 export * from "./joint-map.js";
