@@ -1,5 +1,7 @@
 import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { relative } from "node:path";
 import { build } from "esbuild";
+import { bundleAssets } from "./bundle-assets.mjs";
 import { cliBundle, cliEntry, inRoot, root } from "./paths.mjs";
 
 // Packages with native binaries cannot live inside a bundle; they stay beside it in node_modules.
@@ -16,7 +18,7 @@ function isFresh() {
   const built = statSync(cliBundle).mtimeMs;
   /** @type {string[]} */
   const inputs = JSON.parse(readFileSync(INPUTS_LIST, "utf8"));
-  return [...inputs, "scripts/bundle.mjs", "package-lock.json"].every(
+  return [...inputs, "scripts/bundle.mjs", "scripts/bundle-assets.mjs", "package-lock.json"].every(
     (file) => existsSync(inRoot(file)) && statSync(inRoot(file)).mtimeMs <= built,
   );
 }
@@ -28,6 +30,8 @@ function isFresh() {
  * @returns {Promise<string[]>} the files that went into it, relative to the root
  */
 export async function bundle(entry, outfile) {
+  /** @type {Set<string>} */
+  const assets = new Set();
   const { metafile } = await build({
     entryPoints: [entry],
     outfile,
@@ -40,11 +44,13 @@ export async function bundle(entry, outfile) {
     mainFields: ["module", "main"],
     external: EXTERNAL,
     banner: { js: REQUIRE_BANNER },
+    plugins: [bundleAssets(outfile, assets)],
     sourcemap: "linked",
     metafile: true,
     logLevel: "warning",
   });
-  return Object.keys(metafile.inputs).filter((file) => existsSync(inRoot(file)));
+  const sources = Object.keys(metafile.inputs).filter((file) => existsSync(inRoot(file)));
+  return [...sources, ...[...assets].map((file) => relative(root, file))];
 }
 
 /** Builds the command line into apps/cli/dist/halfturn.js unless it is up to date. */

@@ -5,7 +5,7 @@ const DEPTH = 3;
 
 /** Tables that are read as data, one entry a line: splitting them would hide the order they are looked up in. */
 const CATALOGUES = [
-  /^packages\/words\/src\/(.+\/)?[a-z]{2}(-[a-z]+)?\.ts$/,
+  /^packages\/words\/src\/[a-z]{2}\//,
   /\.(literature|golden)\.test\.ts$/,
   /-(table|data|catalogue)\.ts$/,
 ];

@@ -17,7 +17,7 @@ describe("house rules", () => {
     ["a long file", FIGURE, "export const a = 1;\n".repeat(401), ["401 file-length"]],
     ["a file of the greatest length", FIGURE, "export const a = 1;\n".repeat(400), []],
     ["a long data table", "packages/engine/src/limits/speed-table.ts", "export const a = 1;\n".repeat(401), []],
-    ["a long catalogue of words", "packages/words/src/en.ts", "export const a = 1;\n".repeat(401), []],
+    ["a long catalogue of words", "packages/words/src/en/labels.ts", "export const a = 1;\n".repeat(401), []],
     ["a file name in camel case", "packages/figures/src/sideView.ts", "", ["1 file-name"]],
     ["folders three deep", "packages/engine/src/a/b/c/chain.ts", "", []],
     ["folders four deep", "packages/engine/src/a/b/c/d/chain.ts", "", ["1 folder-depth"]],

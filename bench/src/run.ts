@@ -1,0 +1,16 @@
+import budgets from "../budgets.json" with { type: "json" };
+import { BENCHMARKS } from "./benchmarks/index.js";
+import { judge } from "./judge.js";
+import { measure } from "./measure.js";
+import { table } from "./table.js";
+
+const clock = () => performance.now();
+const judged = judge(
+  BENCHMARKS.map((benchmark) => measure(benchmark, clock)),
+  budgets,
+);
+console.log(table(judged));
+if (judged.some(({ within }) => !within)) {
+  console.error("A ratio is over its budget: find what became slower, or raise the budget in the same commit and say why.");
+  process.exitCode = 1;
+}
