@@ -39,7 +39,10 @@ async function build() {
     process.exit(1);
   }
   const { bundleCli } = await import("./bundle.mjs");
-  await bundleCli();
+  await bundleCli().catch((/** @type {Error} */ { message }) => {
+    console.error(`The command line could not be bundled. ${message}`);
+    process.exit(1);
+  });
 }
 
 /** Everything that `npm start` and `npm test` need before they can begin. */

@@ -4,11 +4,7 @@ const LIMIT = 400;
 const DEPTH = 3;
 
 /** Tables that are read as data, one entry a line: splitting them would hide the order they are looked up in. */
-const CATALOGUES = [
-  /^packages\/words\/src\/[a-z]{2}\//,
-  /\.(literature|golden)\.test\.ts$/,
-  /-(table|data|catalogue)\.ts$/,
-];
+const CATALOGUES = [/^packages\/words\/src\/[a-z]{2}\//, /\.(literature|golden)\.test\.ts$/, /-(table|data|catalogue)\.ts$/];
 
 const KEBAB = /^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9-]+)*\.(ts|tsx|mts|mjs)$/;
 

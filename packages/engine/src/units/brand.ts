@@ -16,6 +16,9 @@ export type NewtonMetres = Branded<"N.m">;
 /** Road speed in metres per second. */
 export type MetresPerSecond = Branded<"m/s">;
 
+/** Marks a plain number as an angle in radians; nothing is converted. */
 export const radians = (value: number): Radians => value as Radians;
+/** Marks a plain number as a length in metres; nothing is converted. */
 export const metres = (value: number): Metres => value as Metres;
+/** Marks a plain number as revolutions per minute; nothing is converted. */
 export const rpm = (value: number): Rpm => value as Rpm;
