@@ -1,0 +1,50 @@
+import { shaftIds } from "../../kinematics/index.js";
+import { AS_GAUGED, type CorrectionDriveline, type CorrectionInput, type Reason, reason, type VehicleState } from "../model/index.js";
+import { type AdjusterModel, adjusterModel } from "./adjuster-model.js";
+import { type GeometrySource, geometrySources } from "./geometry-source.js";
+import { nominalQuantities } from "./quantities.js";
+import type { Quantities } from "./record.js";
+import { type Topology, topologyOf } from "./topology.js";
+
+export interface DrivelineModel {
+  readonly input: CorrectionDriveline;
+  readonly topology: Topology;
+  readonly nominal: Quantities;
+}
+
+/** The input made ready: places looked up, best estimates and error sources gathered. */
+export interface CorrectionModel {
+  readonly input: CorrectionInput;
+  readonly states: readonly VehicleState[];
+  readonly drivelines: readonly DrivelineModel[];
+  readonly adjusters: readonly AdjusterModel[];
+  readonly sources: readonly GeometrySource[];
+}
+
+export function correctionModel(input: CorrectionInput): CorrectionModel {
+  const states = input.states.length > 0 ? input.states : [AS_GAUGED];
+  return {
+    input,
+    states,
+    drivelines: input.drivelines.map((on) => ({
+      input: on,
+      topology: topologyOf(on, states.length),
+      nominal: nominalQuantities(on, input.powertrain, states.length),
+    })),
+    adjusters: input.adjusters.map((adjuster) => adjusterModel(adjuster, input)),
+    sources: geometrySources(input, states),
+  };
+}
+
+/** Why nothing at all may be computed from this input; empty when it may. */
+export function refusals({ drivelines }: CorrectionInput): readonly Reason[] {
+  if (drivelines.length === 0) return [reason("correction.no-driveline", "drivelines")];
+  return drivelines.flatMap(({ refused, driveline, poses, path }) => [
+    ...(refused ? [reason("correction.stop-finding", path, { driveline: driveline.id })] : []),
+    ...shaftIds(driveline).flatMap((shaft) =>
+      poses.inclination[poses.shafts.indexOf(shaft)] == null
+        ? [reason("correction.shaft-not-gauged", path, { driveline: driveline.id, shaft })]
+        : [],
+    ),
+  ]);
+}
