@@ -9,7 +9,15 @@ export async function loadFigures() {
   const folder = mkdtempSync(join(tmpdir(), "halfturn-figures-"));
   const outfile = join(folder, "figures.mjs");
   const entry = join(dirname(fileURLToPath(import.meta.url)), "../src/sample-figures.test-support.ts");
-  await build({ entryPoints: [entry], outfile, bundle: true, format: "esm", platform: "node", conditions: ["source"], logLevel: "warning" });
+  await build({
+    entryPoints: [entry],
+    outfile,
+    bundle: true,
+    format: "esm",
+    platform: "node",
+    conditions: ["source"],
+    logLevel: "warning",
+  });
   const figures = await import(pathToFileURL(outfile).href);
   rmSync(folder, { recursive: true });
   return figures;

@@ -1,6 +1,11 @@
+export * from "./cancellation/cancellation-view.js";
+export * from "./chart/acceleration-chart.js";
+export type { AccelerationLimits } from "./chart/acceleration-series.js";
+export * from "./chart/transmission-error-chart.js";
 export * from "./driveline/driveline-picture.js";
 export * from "./driveline/plan-view.js";
 export * from "./driveline/side-view.js";
 export * from "./figure-labels.js";
 export type { FigureOptions } from "./figure-options.js";
+export * from "./phasing/phasing-view.js";
 export type { ThemeName } from "./theme.js";

@@ -55,7 +55,11 @@ export function samplePicture(sample: Sample): DrivelinePicture {
       ...(length === undefined ? {} : { length: length as Metres }),
     };
   });
-  const driveline: Driveline = { id: "rear", joints: sample.kinds.map((kind, k) => ({ id: sample.jointIds?.[k] ?? `J${k + 1}`, kind })), sections };
+  const driveline: Driveline = {
+    id: "rear",
+    joints: sample.kinds.map((kind, k) => ({ id: sample.jointIds?.[k] ?? `J${k + 1}`, kind })),
+    sections,
+  };
   const ids = ["source", ...sections.map(({ id }) => id), "driven"];
   const names = sample.names ?? ["Transmission output", ...sections.map((_, k) => `Section ${k + 1}`), "Pinion"];
   return {
@@ -90,7 +94,8 @@ function analysisOf(driveline: Driveline, ids: readonly string[], { shafts, with
   const phased = driveline.sections.every(({ phasing }) => phasing !== null);
   const uneven = unevennessOf(wholeChain(state));
   const whole = all && phased;
-  const coefficient = (unevenness: number | null): Estimate | null => (unevenness === null ? null : within(peakAccelerationCoefficient(unevenness), 0.15, 1e-5));
+  const coefficient = (unevenness: number | null): Estimate | null =>
+    unevenness === null ? null : within(peakAccelerationCoefficient(unevenness), 0.15, 1e-5);
   const drive = driveline.sections.map((_, k) => coefficient(whole ? unevennessOf(state.fromSource[k] as never) : null));
   const coast = driveline.sections.map((_, k) => coefficient(whole ? unevennessOf(reverse(state.toDriven[k + 1] as never)) : null));
   const driven = coefficient(whole ? uneven : null);
@@ -109,9 +114,17 @@ function analysisOf(driveline: Driveline, ids: readonly string[], { shafts, with
     })),
     joints: driveline.joints.map(({ id }, k) => {
       const known = gauged[k] && gauged[k + 1];
-      const angle = known ? within(angleBetween(directionOf(poses[k] as ShaftPose), directionOf(poses[k + 1] as ShaftPose)), 0, ANGLE) : null;
+      const angle = known
+        ? within(angleBetween(directionOf(poses[k] as ShaftPose), directionOf(poses[k + 1] as ShaftPose)), 0, ANGLE)
+        : null;
       const [minimum, maximum] = [degreesToRadians(0.5), degreesToRadians(5.8)];
-      return { id, operatingAngle: angle, minimum, maximum, verdict: withheld ? "withheld" : angle ? verdictOf(angle, minimum, maximum) : "not-gauged" };
+      return {
+        id,
+        operatingAngle: angle,
+        minimum,
+        maximum,
+        verdict: withheld ? "withheld" : angle ? verdictOf(angle, minimum, maximum) : "not-gauged",
+      };
     }),
     cancellation: {
       equivalentAngle: whole ? within(equivalentAngle(uneven), 0.1, ANGLE) : null,
@@ -186,6 +199,14 @@ const SIX: Sample = {
   ],
 };
 
+/** In one plane, yokes in line: arrows along one line. */
+const PLANAR: Sample = {
+  kinds: ["cross", "cross", "cross"],
+  shafts: [{ inclinationDeg: 1 }, { inclinationDeg: 4 }, { inclinationDeg: 9 }, { inclinationDeg: 13 }],
+  lengthsM: [0.9, 1.1],
+  phasingsDeg: [0, 0],
+};
+
 const ONE: Sample = { kinds: ["cross"], shafts: [{ inclinationDeg: 16 }, { inclinationDeg: 2 }], withheld: true };
 
-export const SAMPLES: Readonly<Record<string, Sample>> = { "two-piece": TWO_PIECE, mixed: MIXED, six: SIX, one: ONE };
+export const SAMPLES: Readonly<Record<string, Sample>> = { "two-piece": TWO_PIECE, mixed: MIXED, six: SIX, planar: PLANAR, one: ONE };

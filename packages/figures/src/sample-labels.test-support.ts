@@ -22,7 +22,12 @@ export const SAMPLE_LABELS: FigureLabels = {
     "not-gauged": "not gauged",
     withheld: "not road angles",
   },
-  jointKinds: { cross: "cross joint", "double-cross": "double cross joint", ball: "ball-type constant-velocity joint", flexible: "flexible coupling" },
+  jointKinds: {
+    cross: "cross joint",
+    "double-cross": "double cross joint",
+    ball: "ball-type constant-velocity joint",
+    flexible: "flexible coupling",
+  },
   notKnown: "not known",
   notGauged: "not gauged",
   level: "level",

@@ -15,7 +15,7 @@ export interface Theme {
   readonly onMark: string;
   readonly sourceYoke: string;
   readonly drivenYoke: string;
-  /** One for each section, in order. */
+  /** One for each section or joint, in order. */
   readonly series: readonly string[];
 }
 
@@ -34,7 +34,7 @@ export const THEMES: Readonly<Record<ThemeName, Theme>> = {
     onMark: "#ffffff",
     sourceYoke: "#0072b2",
     drivenYoke: "#e69f00",
-    series: ["#0072b2", "#d98f00", "#b8568f", "#009e73", "#56b4e9"],
+    series: ["#0072b2", "#d98f00", "#b8568f", "#009e73", "#56b4e9", "#d55e00"],
   },
   dark: {
     background: "#14191e",
@@ -49,7 +49,7 @@ export const THEMES: Readonly<Record<ThemeName, Theme>> = {
     onMark: "#14191e",
     sourceYoke: "#56b4e9",
     drivenYoke: "#e69f00",
-    series: ["#56b4e9", "#e69f00", "#cc79a7", "#12b886", "#f0e442"],
+    series: ["#56b4e9", "#e69f00", "#cc79a7", "#12b886", "#f0e442", "#f0803c"],
   },
   print: {
     background: "#ffffff",
@@ -64,7 +64,7 @@ export const THEMES: Readonly<Record<ThemeName, Theme>> = {
     onMark: "#ffffff",
     sourceYoke: "#005b8f",
     drivenYoke: "#b87f00",
-    series: ["#005b8f", "#b87f00", "#9c4478", "#007a59", "#3d8fc0"],
+    series: ["#005b8f", "#b87f00", "#9c4478", "#007a59", "#3d8fc0", "#b84f00"],
   },
 };
 

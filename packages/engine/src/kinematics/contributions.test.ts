@@ -10,11 +10,18 @@ const PLANAR = 1e-7;
 /** Relative size of what the leading order leaves out, in units of (sum of B)^2, with room for six joints. */
 const SECOND_ORDER = 0.5;
 
-const pose = (inclination: number, heading = 0): ShaftPose => ({ inclination: degreesToRadians(inclination), heading: degreesToRadians(heading) });
+const pose = (inclination: number, heading = 0): ShaftPose => ({
+  inclination: degreesToRadians(inclination),
+  heading: degreesToRadians(heading),
+});
 const driveline = (kinds: readonly JointKind[], phasings: readonly (number | null)[]): Driveline => ({
   id: "rear",
   joints: kinds.map((kind, k) => ({ id: `J${k + 1}`, kind })),
-  sections: phasings.map((phasing, k) => ({ id: `s${k + 1}`, phasing: phasing === null ? null : degreesToRadians(phasing), phasingMeasured: true })),
+  sections: phasings.map((phasing, k) => ({
+    id: `s${k + 1}`,
+    phasing: phasing === null ? null : degreesToRadians(phasing),
+    phasingMeasured: true,
+  })),
 });
 const crosses = (n: number): JointKind[] => new Array<JointKind>(n).fill("cross");
 const parts = (line: Driveline, poses: readonly ShaftPose[]): Contributions => contributions(line, poses) as Contributions;
@@ -53,12 +60,14 @@ describe("contributions of the joints", () => {
   });
 
   test("shafts in one plane, phased in line or a quarter turn: the sum is exact", () => {
-    const chain = fc.integer({ min: 1, max: 6 }).chain((n) =>
-      fc.tuple(
-        fc.array(fc.constantFrom(0, 90, -90, 180), { minLength: n - 1, maxLength: n - 1 }),
-        fc.array(fc.double({ min: -15, max: 15, noNaN: true }), { minLength: n + 1, maxLength: n + 1 }),
-      ),
-    );
+    const chain = fc
+      .integer({ min: 1, max: 6 })
+      .chain((n) =>
+        fc.tuple(
+          fc.array(fc.constantFrom(0, 90, -90, 180), { minLength: n - 1, maxLength: n - 1 }),
+          fc.array(fc.double({ min: -15, max: 15, noNaN: true }), { minLength: n + 1, maxLength: n + 1 }),
+        ),
+      );
     fc.assert(
       fc.property(chain, ([phasings, inclinations]) => {
         const result = parts(
@@ -74,7 +83,10 @@ describe("contributions of the joints", () => {
     const chain = fc.integer({ min: 1, max: 6 }).chain((n) =>
       fc.tuple(
         fc.array(fc.double({ min: -180, max: 180, noNaN: true }), { minLength: n - 1, maxLength: n - 1 }),
-        fc.array(fc.tuple(fc.double({ min: -6, max: 6, noNaN: true }), fc.double({ min: -6, max: 6, noNaN: true })), { minLength: n + 1, maxLength: n + 1 }),
+        fc.array(fc.tuple(fc.double({ min: -6, max: 6, noNaN: true }), fc.double({ min: -6, max: 6, noNaN: true })), {
+          minLength: n + 1,
+          maxLength: n + 1,
+        }),
       ),
     );
     fc.assert(

@@ -51,7 +51,13 @@ export function drawDriveline(picture: DrivelinePicture, placed: PlacedShafts, t
     const slope = slopes[k + 1] as number;
     const long = distance(joints[k] as Point, joints[k + 1] as Point);
     const half = TUBE_HALF * Math.max(0.5, Math.min(1, long / 60));
-    return tube(offset(joints[k] as Point, slope, reach(k)), offset(joints[k + 1] as Point, slope, -reach(k + 1)), half, known[k + 1] as boolean, theme);
+    return tube(
+      offset(joints[k] as Point, slope, reach(k)),
+      offset(joints[k + 1] as Point, slope, -reach(k + 1)),
+      half,
+      known[k + 1] as boolean,
+      theme,
+    );
   });
   const ends =
     sourceHousing(start, slopes[0] as number, distance(start, joints[0] as Point) - reach(0), known[0] as boolean, theme) +
@@ -82,5 +88,9 @@ export function drawDriveline(picture: DrivelinePicture, placed: PlacedShafts, t
     };
     return jointSymbol(drawing, theme);
   });
-  return { svg: ends + shafts.join("") + bearings.map(({ svg }) => svg).join("") + symbols.join(""), bearings: bearings.map(({ at }) => point(at.x, at.y)), sizes };
+  return {
+    svg: ends + shafts.join("") + bearings.map(({ svg }) => svg).join("") + symbols.join(""),
+    bearings: bearings.map(({ at }) => point(at.x, at.y)),
+    sizes,
+  };
 }

@@ -39,7 +39,10 @@ export function shaftName({ driveline, names }: DrivelinePicture, shaft: number)
 const NO_ANGLE = 0 as Radians;
 
 /** The best estimates of how the shafts lie; an unknown angle is null. */
-export function estimatedPoses({ driveline, analysis }: DrivelinePicture): readonly { inclination: Radians | null; heading: Radians | null }[] {
+export function estimatedPoses({
+  driveline,
+  analysis,
+}: DrivelinePicture): readonly { inclination: Radians | null; heading: Radians | null }[] {
   return Array.from({ length: driveline.joints.length + 1 }, (_, k) => {
     const shaft = analysis?.shafts[k];
     return {

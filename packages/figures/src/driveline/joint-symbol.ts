@@ -1,6 +1,6 @@
 import type { JointKind } from "@halfturn/engine/kinematics";
-import { circle, line, polygon } from "../svg/shapes.js";
 import { offset, type Point } from "../svg/point.js";
+import { circle, line, polygon } from "../svg/shapes.js";
 import type { Theme } from "../theme.js";
 import { drawYoke, YOKE_REACH } from "./yoke.js";
 
@@ -42,19 +42,38 @@ export function jointSymbol(joint: JointDrawing, theme: Theme): string {
       const second = offset(centre, middle, apart);
       const h = 11.5 * size;
       const cage = polygon(
-        [offset(first, middle, -4 * size, h), offset(second, middle, 4 * size, h), offset(second, middle, 4 * size, -h), offset(first, middle, -4 * size, -h)],
+        [
+          offset(first, middle, -4 * size, h),
+          offset(second, middle, 4 * size, h),
+          offset(second, middle, 4 * size, -h),
+          offset(first, middle, -4 * size, -h),
+        ],
         { fill: theme.tube, ...stroke, "stroke-linejoin": "round" },
       );
       const crosses = [first, second].map(
         (c, k) =>
-          drawYoke({ centre: c, slope: k === 0 ? slopeIn + Math.PI : slopeOut, size: size * 0.72, opening: Math.abs(Math.cos(joint.turn)), dashed: joint.dashed }, theme) +
-          circle(c, 2.6 * size, { fill: theme.ink }),
+          drawYoke(
+            {
+              centre: c,
+              slope: k === 0 ? slopeIn + Math.PI : slopeOut,
+              size: size * 0.72,
+              opening: Math.abs(Math.cos(joint.turn)),
+              dashed: joint.dashed,
+            },
+            theme,
+          ) + circle(c, 2.6 * size, { fill: theme.ink }),
       );
       return cage + crosses.join("");
     }
     case "ball": {
-      const balls = Array.from({ length: 6 }, (_, k) => circle(offset(centre, middle + (Math.PI * k) / 3, 7 * size), 2 * size, { fill: theme.ink }));
-      return circle(centre, 11 * size, { fill: theme.tube, ...stroke, "stroke-width": 2.2 }) + circle(centre, 3.6 * size, { fill: theme.background, ...stroke }) + balls.join("");
+      const balls = Array.from({ length: 6 }, (_, k) =>
+        circle(offset(centre, middle + (Math.PI * k) / 3, 7 * size), 2 * size, { fill: theme.ink }),
+      );
+      return (
+        circle(centre, 11 * size, { fill: theme.tube, ...stroke, "stroke-width": 2.2 }) +
+        circle(centre, 3.6 * size, { fill: theme.background, ...stroke }) +
+        balls.join("")
+      );
     }
     case "flexible": {
       const disc = (along: number): string => {
@@ -63,7 +82,11 @@ export function jointSymbol(joint: JointDrawing, theme: Theme): string {
       };
       const flange = (slope: number): string => {
         const c = offset(centre, slope, 8 * size);
-        return line(offset(c, slope, 0, 8 * size), offset(c, slope, 0, -8 * size), { ...stroke, "stroke-width": 3.4, "stroke-linecap": "round" });
+        return line(offset(c, slope, 0, 8 * size), offset(c, slope, 0, -8 * size), {
+          ...stroke,
+          "stroke-width": 3.4,
+          "stroke-linecap": "round",
+        });
       };
       return flange(slopeIn + Math.PI) + flange(slopeOut) + [-3, 0, 3].map(disc).join("");
     }

@@ -2,10 +2,10 @@ import type { Sheet } from "../figure-options.js";
 import { BADGE_BAND, badge, keyList } from "../layout/key-list.js";
 import { bandHeight, fitsBand, type LabelLine, placeBlocks } from "../layout/label-blocks.js";
 import { spread } from "../layout/spread.js";
-import { line } from "../svg/shapes.js";
 import { type Point, point } from "../svg/point.js";
-import { fitText, wrapText } from "../svg/text-width.js";
+import { line } from "../svg/shapes.js";
 import { TEXT_SIZE } from "../svg/text.js";
+import { fitText, wrapText } from "../svg/text-width.js";
 
 /** A place of the drawing that has something to say. */
 export interface LabelledPlace {
@@ -45,7 +45,10 @@ export interface Room {
 
 /** How much room the labels take above and below the drawing. */
 export function roomFor(places: readonly LabelledPlace[], arrangement: Arrangement): Room {
-  const rows = (side: 0 | 1) => bandHeight(places.filter((_, k) => arrangement === "above" || k % 2 === side).map((place) => ({ anchor: NOWHERE, lines: blockLines(place) })));
+  const rows = (side: 0 | 1) =>
+    bandHeight(
+      places.filter((_, k) => arrangement === "above" || k % 2 === side).map((place) => ({ anchor: NOWHERE, lines: blockLines(place) })),
+    );
   if (arrangement === "list") return { above: BADGE_BAND + GAP, below: 0 };
   return { above: rows(0) + GAP, below: arrangement === "both-sides" ? rows(1) + GAP : 0 };
 }
@@ -60,21 +63,37 @@ interface Drawing {
 }
 
 /** Draws the labels; a list, if there is one, begins at `listTop`. */
-export function labelPlaces(places: readonly LabelledPlace[], arrangement: Arrangement, { top, under, upper, lower }: Drawing, sheet: Sheet): string {
+export function labelPlaces(
+  places: readonly LabelledPlace[],
+  arrangement: Arrangement,
+  { top, under, upper, lower }: Drawing,
+  sheet: Sheet,
+): string {
   const { left, right, theme } = sheet;
   if (arrangement === "list") {
-    const middles = spread(upper.map(({ x }) => ({ wanted: x, size: 20 })), left, right, 3) ?? upper.map(({ x }) => x);
+    const middles =
+      spread(
+        upper.map(({ x }) => ({ wanted: x, size: 20 })),
+        left,
+        right,
+        3,
+      ) ?? upper.map(({ x }) => x);
     return places
       .map(({ sign }, k) => {
         const centre = point(middles[k] as number, top + BADGE_BAND / 2);
-        const leader = line(point(centre.x, centre.y + 10), upper[k] as Point, { stroke: theme.muted, "stroke-width": 1, "stroke-opacity": 0.7 });
+        const leader = line(point(centre.x, centre.y + 10), upper[k] as Point, {
+          stroke: theme.muted,
+          "stroke-width": 1,
+          "stroke-opacity": 0.7,
+        });
         return leader + badge(sign, theme)(centre);
       })
       .join("");
   }
   const blocks = places.map((place, k) => ({ anchor: upper[k] as Point, lines: blockLines(place) }));
   const above = arrangement === "above" ? blocks : blocks.filter((_, k) => k % 2 === 0);
-  const below = arrangement === "above" ? [] : blocks.map((block, k) => ({ ...block, anchor: lower[k] as Point })).filter((_, k) => k % 2 === 1);
+  const below =
+    arrangement === "above" ? [] : blocks.map((block, k) => ({ ...block, anchor: lower[k] as Point })).filter((_, k) => k % 2 === 1);
   return (
     (placeBlocks(above, { left, right, top, drawing: "below" }, theme)?.svg ?? "") +
     (placeBlocks(below, { left, right, top: under + GAP, drawing: "above" }, theme)?.svg ?? "")

@@ -18,5 +18,9 @@ export const shaftPlaces = (picture: DrivelinePicture, view: View, sheet: Sheet)
 
 export const jointPlaces = (picture: DrivelinePicture, sheet: Sheet): readonly LabelledPlace[] => {
   const short = picture.driveline.joints.every(({ id }) => id.length <= LONGEST_SIGN);
-  return picture.driveline.joints.map((joint, k) => ({ sign: short ? joint.id : String(k + 1), name: joint.id, lines: jointLines(picture, joint, sheet) }));
+  return picture.driveline.joints.map((joint, k) => ({
+    sign: short ? joint.id : String(k + 1),
+    name: joint.id,
+    lines: jointLines(picture, joint, sheet),
+  }));
 };

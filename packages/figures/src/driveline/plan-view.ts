@@ -5,7 +5,7 @@ import { jointSentence } from "./joint-labels.js";
 import { jointPlaces, shaftPlaces } from "./places.js";
 import { magnified, project, twinFactor } from "./projection.js";
 import { shaftSentence } from "./shaft-labels.js";
-import { whichSideIsUp, SURROUNDINGS_HEIGHT } from "./surroundings.js";
+import { SURROUNDINGS_HEIGHT, whichSideIsUp } from "./surroundings.js";
 import { viewPanel } from "./view-panel.js";
 
 /**

@@ -1,5 +1,5 @@
 import { directionOf } from "@halfturn/engine/geometry";
-import type { Radians } from "@halfturn/engine/units";
+import { degreesToRadians, type Radians } from "@halfturn/engine/units";
 import { type DrivelinePicture, estimatedPoses } from "./driveline-picture.js";
 
 export type View = "side" | "plan";
@@ -21,13 +21,16 @@ export interface Projection {
 /** Steeper than this nothing is drawn: a driveline never is, a slip of the pen may be. */
 const STEEPEST = Math.PI / 3;
 const limited = (slope: number): number => Math.min(STEEPEST, Math.max(-STEEPEST, slope));
-const usableLength = (length: number | null | undefined): length is number => typeof length === "number" && Number.isFinite(length) && length > 0;
+const usableLength = (length: number | null | undefined): length is number =>
+  typeof length === "number" && Number.isFinite(length) && length > 0;
 
 export function project(picture: DrivelinePicture, view: View): Projection {
   const { driveline, measuredHeadings, axle } = picture;
   const poses = estimatedPoses(picture);
   const ids = ["source", ...driveline.sections.map(({ id }) => id), "driven"];
-  const directions = poses.map(({ inclination, heading }) => directionOf({ inclination: inclination ?? (0 as Radians), heading: heading ?? (0 as Radians) }));
+  const directions = poses.map(({ inclination, heading }) =>
+    directionOf({ inclination: inclination ?? (0 as Radians), heading: heading ?? (0 as Radians) }),
+  );
   const slopes = directions.map(({ x, y, z }) => limited(Math.atan2(view === "side" ? z : y, x)));
   const known = poses.map(({ inclination, heading }, k) =>
     view === "side" ? inclination !== null : heading !== null && measuredHeadings.includes(ids[k] as string),
@@ -47,7 +50,7 @@ export function project(picture: DrivelinePicture, view: View): Projection {
 
 const FACTORS = [20, 15, 12, 10, 8, 6, 5, 4, 3, 2];
 /** Beyond this drawn slope a magnified picture stops looking like a driveline. */
-const STEEPEST_TWIN = (24 * Math.PI) / 180;
+const STEEPEST_TWIN = degreesToRadians(30);
 
 /** By what factor the angles of the twin are drawn larger; 1 when they are plain enough as they are, or when there is nothing to magnify. */
 export function twinFactor({ slopes }: Projection): number {

@@ -1,8 +1,8 @@
 import { angleText, usable } from "../estimate-text.js";
 import type { Sheet } from "../figure-options.js";
 import type { LabelLine, Mark } from "../layout/label-blocks.js";
-import { arrowHead, line } from "../svg/shapes.js";
 import { point } from "../svg/point.js";
+import { arrowHead, line } from "../svg/shapes.js";
 import { type DrivelinePicture, shaftName } from "./driveline-picture.js";
 import type { View } from "./projection.js";
 
@@ -11,7 +11,10 @@ function fallMark(rise: -1 | 0 | 1, { theme }: Sheet): Mark {
   return (c) => {
     const from = point(c.x - 5, c.y + rise * 3.5);
     const tip = point(c.x + 6, c.y - rise * 4);
-    return line(from, point(c.x + 3.5, c.y - rise * 2.3), { stroke: theme.ink, "stroke-width": 1.7, "stroke-linecap": "round" }) + arrowHead(from, tip, 6, theme.ink);
+    return (
+      line(from, point(c.x + 3.5, c.y - rise * 2.3), { stroke: theme.ink, "stroke-width": 1.7, "stroke-linecap": "round" }) +
+      arrowHead(from, tip, 6, theme.ink)
+    );
   };
 }
 
@@ -34,7 +37,10 @@ export function shaftLines(picture: DrivelinePicture, shaft: number, view: View,
   if (!usable(estimate)) return [{ content: labels.notGauged, muted: true }];
   if (view === "plan" && !picture.measuredHeadings.includes(result?.id ?? "")) return [{ content: labels.headingNotMeasured, muted: true }];
   const { word, rise } = wayOf(picture, estimate.value, view, sheet);
-  return [{ content: angleText(estimate, labels, true), bold: true }, { content: word, mark: fallMark(rise, sheet) }];
+  return [
+    { content: angleText(estimate, labels, true), bold: true },
+    { content: word, mark: fallMark(rise, sheet) },
+  ];
 }
 
 /** "Front section: 3.10° ± 0.20°, driven end lower". */

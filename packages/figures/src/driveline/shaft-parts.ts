@@ -1,10 +1,15 @@
-import { circle, line, polygon } from "../svg/shapes.js";
 import { distance, offset, type Point, point } from "../svg/point.js";
+import { circle, line, polygon } from "../svg/shapes.js";
 import type { Theme } from "../theme.js";
 import type { View } from "./projection.js";
 
 const outline = (theme: Theme, known: boolean) =>
-  ({ stroke: known ? theme.ink : theme.muted, "stroke-width": 1.7, "stroke-linejoin": "round", ...(known ? {} : { "stroke-dasharray": "6 4" }) }) as const;
+  ({
+    stroke: known ? theme.ink : theme.muted,
+    "stroke-width": 1.7,
+    "stroke-linejoin": "round",
+    ...(known ? {} : { "stroke-dasharray": "6 4" }),
+  }) as const;
 
 /** A tube between two places; dashed where its direction was not measured. */
 export function tube(from: Point, to: Point, half: number, known: boolean, theme: Theme): string {
@@ -48,7 +53,12 @@ export function axleHousing(flange: Point, end: Point, view: View, known: boolea
   if (view === "side") {
     return nose + circle(end, radius, style) + circle(end, radius * 0.42, { fill: theme.background, ...outline(theme, known) });
   }
-  const across = [point(end.x - 6, end.y - AXLE_HALF), point(end.x + 6, end.y - AXLE_HALF), point(end.x + 6, end.y + AXLE_HALF), point(end.x - 6, end.y + AXLE_HALF)];
+  const across = [
+    point(end.x - 6, end.y - AXLE_HALF),
+    point(end.x + 6, end.y - AXLE_HALF),
+    point(end.x + 6, end.y + AXLE_HALF),
+    point(end.x - 6, end.y + AXLE_HALF),
+  ];
   return polygon(across, style) + nose + circle(end, radius, style);
 }
 
@@ -64,14 +74,18 @@ export function supportBearing(at: Point, slope: number, view: View, theme: Them
     fill: theme.background,
     ...stroke,
   });
-  const race = polygon([offset(at, slope, -5, 5), offset(at, slope, 5, 5), offset(at, slope, 5, -5), offset(at, slope, -5, -5)], { fill: theme.ink });
+  const race = polygon([offset(at, slope, -5, 5), offset(at, slope, 5, 5), offset(at, slope, 5, -5), offset(at, slope, -5, -5)], {
+    fill: theme.ink,
+  });
   const bracket = (side: 1 | -1): string => {
     const plate = at.y - side * 21;
     const near = at.y - side * 9.5;
     return (
       line(point(at.x, near), point(at.x, plate), stroke) +
       line(point(at.x - 11, plate), point(at.x + 11, plate), { ...stroke, "stroke-width": 2.4 }) +
-      [-8, -2, 4].map((x) => line(point(at.x + x, plate), point(at.x + x + 4, plate - side * 4), { stroke: theme.muted, "stroke-width": 1.2 })).join("")
+      [-8, -2, 4]
+        .map((x) => line(point(at.x + x, plate), point(at.x + x + 4, plate - side * 4), { stroke: theme.muted, "stroke-width": 1.2 }))
+        .join("")
     );
   };
   return block + race + bracket(1) + (view === "plan" ? bracket(-1) : "");

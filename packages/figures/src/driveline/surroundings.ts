@@ -1,9 +1,12 @@
 import type { VehicleSide } from "../figure-labels.js";
 import type { Sheet } from "../figure-options.js";
-import { arrowHead, line } from "../svg/shapes.js";
 import { point } from "../svg/point.js";
+import { arrowHead, line } from "../svg/shapes.js";
 import { SMALL_TEXT, text } from "../svg/text.js";
+import { textWidth } from "../svg/text-width.js";
 import type { DrivelinePicture } from "./driveline-picture.js";
+
+const ARROW = 30;
 
 type Runs = DrivelinePicture["runs"];
 
@@ -12,22 +15,26 @@ export const seenFromSide = (runs: Runs): VehicleSide => (runs === "rearward" ? 
 
 /** Power flows from left to right on the sheet, so a vehicle's front is on the left of a rear shaft's picture. */
 function forwardArrow(y: number, runs: Runs, { labels, theme, left, right }: Sheet): string {
-  const long = 30;
   const style = { stroke: theme.ink, "stroke-width": 1.8, "stroke-linecap": "round" } as const;
   if (runs === "rearward") {
     const tip = point(left, y - 4.5);
-    const tail = point(left + long, y - 4.5);
-    return line(tail, point(left + 5, y - 4.5), style) + arrowHead(tail, tip, 9, theme.ink) + text(left + long + 8, y, labels.forward, { fill: theme.ink, size: SMALL_TEXT });
+    const tail = point(left + ARROW, y - 4.5);
+    return (
+      line(tail, point(left + 5, y - 4.5), style) +
+      arrowHead(tail, tip, 9, theme.ink) +
+      text(left + ARROW + 8, y, labels.forward, { fill: theme.ink, size: SMALL_TEXT })
+    );
   }
   const tip = point(right, y - 4.5);
-  const tail = point(right - long, y - 4.5);
-  const word = text(right - long - 8, y, labels.forward, { fill: theme.ink, size: SMALL_TEXT, anchor: "end" });
+  const tail = point(right - ARROW, y - 4.5);
+  const word = text(right - ARROW - 8, y, labels.forward, { fill: theme.ink, size: SMALL_TEXT, anchor: "end" });
   return line(tail, point(right - 5, y - 4.5), style) + arrowHead(tail, tip, 9, theme.ink) + word;
 }
 
-function farWord(y: number, runs: Runs, word: string, { theme, left, right }: Sheet): string {
+function farWord(y: number, runs: Runs, word: string, { theme, left, right, labels }: Sheet): string {
+  const room = right - left - ARROW - textWidth(labels.forward, SMALL_TEXT) - 24;
   const rearward = runs === "rearward";
-  return text(rearward ? right : left, y, word, { fill: theme.muted, size: SMALL_TEXT, anchor: rearward ? "end" : "start", room: (right - left) / 2 - 10 });
+  return text(rearward ? right : left, y, word, { fill: theme.muted, size: SMALL_TEXT, anchor: rearward ? "end" : "start", room });
 }
 
 export const SURROUNDINGS_HEIGHT = 34;

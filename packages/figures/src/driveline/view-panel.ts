@@ -3,8 +3,8 @@ import { caption } from "../layout/caption.js";
 import { placeBlocks } from "../layout/label-blocks.js";
 import { distance, type Point, point } from "../svg/point.js";
 import { SMALL_TEXT } from "../svg/text.js";
+import { wrapText } from "../svg/text-width.js";
 import type { Theme } from "../theme.js";
-import { fitText } from "../svg/text-width.js";
 import { angleArc } from "./angle-arc.js";
 import { drawDriveline } from "./draw-driveline.js";
 import type { DrivelinePicture } from "./driveline-picture.js";
@@ -46,19 +46,23 @@ function shaftAnchors({ start, joints, end, projection }: PlacedShafts): { upper
     ...joints.slice(1).map((to, k) => point(((joints[k] as Point).x + to.x) / 2, ((joints[k] as Point).y + to.y) / 2)),
     point(end.x, end.y),
   ];
-  const halves = middles.map((_, k) => (k === 0 ? 16 : k === middles.length - 1 ? (projection.view === "plan" ? AXLE_HALF : axleRadius(distance(last, end))) + 2 : 8));
+  const halves = middles.map((_, k) =>
+    k === 0 ? 16 : k === middles.length - 1 ? (projection.view === "plan" ? AXLE_HALF : axleRadius(distance(last, end))) + 2 : 8,
+  );
   return {
     upper: middles.map(({ x, y }, k) => point(x, y - (halves[k] as number))),
     lower: middles.map(({ x, y }, k) => point(x, y + (halves[k] as number))),
   };
 }
 
-function angleArcs({ joints, end, projection: { slopes, known } }: PlacedShafts, theme: Theme): string {
+function angleArcs({ joints, end, top, bottom, projection: { slopes, known } }: PlacedShafts, theme: Theme): string {
   const places = [...joints, end];
   return joints
-    .map((joint, k) =>
-      known[k] && known[k + 1] ? angleArc(joint, slopes[k] as number, slopes[k + 1] as number, distance(joint, places[k + 1] as Point), theme) : "",
-    )
+    .map((joint, k) => {
+      if (!known[k] || !known[k + 1]) return "";
+      const room = { along: distance(joint, places[k + 1] as Point), above: joint.y - top, below: bottom - joint.y };
+      return angleArc(joint, slopes[k] as number, slopes[k + 1] as number, room, theme);
+    })
     .join("");
 }
 
@@ -99,8 +103,8 @@ export function viewPanel(request: PanelRequest, sheet: Sheet): Panel {
   y += room.below;
   if (request.nameBearings && drawn.bearings.length > 0) {
     const each = (right - left) / drawn.bearings.length - 14;
-    const content = fitText(labels.supportBearing, each, SMALL_TEXT);
-    const blocks = drawn.bearings.map((bearing) => ({ anchor: point(bearing.x, bearing.y + 12), lines: [{ content, muted: true }] }));
+    const lines = wrapText(labels.supportBearing, each, SMALL_TEXT).map((content) => ({ content, muted: true }));
+    const blocks = drawn.bearings.map((bearing) => ({ anchor: point(bearing.x, bearing.y + 12), lines }));
     const named = placeBlocks(blocks, { left, right, top: y, drawing: "above" }, theme);
     svg += named?.svg ?? "";
     y += (named?.height ?? 0) + 6;

@@ -10,12 +10,14 @@ export interface Caption {
 /** A heading on the left and, when there is room on its line, a remark on the right; else the remark stands below. */
 export function caption({ left, right, theme }: Sheet, top: number, heading: string, remark = ""): Caption {
   const y = top + 13;
-  const head = text(left, y, heading, { fill: theme.ink, bold: true, room: right - left });
-  if (remark === "") return { svg: head, height: LINE_HEIGHT };
+  const lines = wrapText(heading, right - left, TEXT_SIZE, true);
+  const head = lines.map((shown, k) => text(left, y + k * LINE_HEIGHT, shown, { fill: theme.ink, bold: true })).join("");
+  const tall = lines.length * LINE_HEIGHT;
+  if (remark === "") return { svg: head, height: tall };
   const beside = textWidth(heading, TEXT_SIZE, true) + textWidth(remark, SMALL_TEXT) + 24 <= right - left;
-  if (beside) return { svg: head + text(right, y, remark, { fill: theme.muted, size: SMALL_TEXT, anchor: "end" }), height: LINE_HEIGHT };
-  const rest = paragraph({ left, right, fill: theme.muted }, top + LINE_HEIGHT, remark);
-  return { svg: head + rest.svg, height: LINE_HEIGHT + rest.height };
+  if (beside) return { svg: head + text(right, y, remark, { fill: theme.muted, size: SMALL_TEXT, anchor: "end" }), height: tall };
+  const rest = paragraph({ left, right, fill: theme.muted }, top + tall, remark);
+  return { svg: head + rest.svg, height: tall + rest.height };
 }
 
 /** Small text over as many lines as it takes. */

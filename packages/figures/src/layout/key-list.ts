@@ -1,8 +1,8 @@
-import type { Theme } from "../theme.js";
-import { circle } from "../svg/shapes.js";
 import { point } from "../svg/point.js";
+import { circle } from "../svg/shapes.js";
 import { SMALL_TEXT, TEXT_SIZE, text } from "../svg/text.js";
 import { fitText, textWidth } from "../svg/text-width.js";
+import type { Theme } from "../theme.js";
 import type { LabelLine, Mark } from "./label-blocks.js";
 
 /** A row of the list below a drawing: the sign that stands in the drawing, a name, and what there is to say. */
@@ -51,7 +51,7 @@ function column(rows: readonly KeyRow[], left: number, right: number, top: numbe
     let out = sign(point(left + BADGE_RADIUS + 1, y + ROW / 2 + 1));
     out += text(start, y + 14, name, { fill: theme.ink, bold: true, room: right - start });
     let x = start;
-    y += ROW;
+    y += lines.length > 0 ? ROW : 0;
     for (const { content, bold = false, muted, mark } of lines) {
       const size = bold ? TEXT_SIZE : SMALL_TEXT;
       const markRoom = mark ? 17 : 0;

@@ -1,8 +1,8 @@
-import type { Theme } from "../theme.js";
-import { line } from "../svg/shapes.js";
 import { type Point, point } from "../svg/point.js";
+import { line } from "../svg/shapes.js";
 import { LINE_HEIGHT, SMALL_TEXT, TEXT_SIZE, text } from "../svg/text.js";
 import { textWidth } from "../svg/text-width.js";
+import type { Theme } from "../theme.js";
 import { spread } from "./spread.js";
 
 /** A small drawn sign before a word; drawn round its middle. */

@@ -1,14 +1,18 @@
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 const ENTITIES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" };
-/** Characters that XML 1.0 does not allow, half surrogate pairs among them. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to keep out.
-const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+/** Whether XML 1.0 allows a character; half a surrogate pair is none. */
+const allowedInXml = (sign: string): boolean => {
+  const code = sign.codePointAt(0) as number;
+  const half = code >= 0xd800 && code <= 0xdfff;
+  return (code >= 0x20 || sign === "\t" || sign === "\n" || sign === "\r") && !half && code !== 0xfffe && code !== 0xffff;
+};
 
 /** Text as XML content or attribute value; whatever a user typed stays text. */
 export const escapeText = (text: string): string =>
-  text
-    .replace(NOT_XML, "\ufffd")
+  [...text]
+    .map((sign) => (allowedInXml(sign) ? sign : "\ufffd"))
+    .join("")
     .replace(/\s+/g, " ")
     .replace(/[&<>"']/g, (sign) => ENTITIES[sign] as string);
 

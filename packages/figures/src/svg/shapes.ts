@@ -16,7 +16,11 @@ export const circle = (centre: Point, radius: number, style: Attributes): string
 
 /** From one place to another round a circle, the short way; `clockwise` as seen on the sheet. */
 export const arc = (from: Point, to: Point, radius: number, clockwise: boolean, style: Attributes): string =>
-  element("path", { d: `M${at(from)}A${coordinate(radius)} ${coordinate(radius)} 0 0 ${clockwise ? 1 : 0} ${at(to)}`, fill: "none", ...style });
+  element("path", {
+    d: `M${at(from)}A${coordinate(radius)} ${coordinate(radius)} 0 0 ${clockwise ? 1 : 0} ${at(to)}`,
+    fill: "none",
+    ...style,
+  });
 
 /** A filled arrow head with its tip at `tip`, pointing from `from`. */
 export function arrowHead(from: Point, tip: Point, size: number, fill: string): string {

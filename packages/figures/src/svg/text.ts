@@ -16,7 +16,12 @@ export interface TextStyle {
 }
 
 /** One line of text with its baseline at y. Never turned, so that it can be read under a vehicle. */
-export function text(x: number, y: number, content: string, { fill, size = TEXT_SIZE, bold = false, anchor = "start", room }: TextStyle): string {
+export function text(
+  x: number,
+  y: number,
+  content: string,
+  { fill, size = TEXT_SIZE, bold = false, anchor = "start", room }: TextStyle,
+): string {
   const shown = room === undefined ? content : fitText(content, room, size, bold);
   if (shown === "") return "";
   return element(

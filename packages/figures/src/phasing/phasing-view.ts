@@ -1,0 +1,117 @@
+import { degreesToRadians, wrapDegrees } from "@halfturn/engine/units";
+import type { DrivelinePicture } from "../driveline/driveline-picture.js";
+import { shaftName } from "../driveline/driveline-picture.js";
+import { degrees } from "../estimate-text.js";
+import { type FigureOptions, type Sheet, sheetOf } from "../figure-options.js";
+import { caption, paragraph } from "../layout/caption.js";
+import { figureDocument } from "../svg/figure-document.js";
+import { type Point, point } from "../svg/point.js";
+import { LINE_HEIGHT, SMALL_TEXT, text } from "../svg/text.js";
+import { textWidth } from "../svg/text-width.js";
+import { bestYokeStyle, DIAL_RADIUS, drawDial, drivenYokeStyle, sourceYokeStyle, type YokeStyle, yokeBar } from "./dial.js";
+
+/** A best phasing nearer than this to the one there is makes no difference that a spline could be set to. Degrees. */
+const SAME = 0.5;
+const LEAST_CELL = 150;
+const TEXT_LINES = 3;
+
+interface SectionPhasing {
+  readonly name: string;
+  readonly phasing: number | null;
+  /** Degrees in (-90, 90], null where unknown or where it makes no difference. */
+  readonly best: number | null;
+  readonly differs: boolean;
+}
+
+function phasings(picture: DrivelinePicture): readonly SectionPhasing[] {
+  return picture.driveline.sections.map(({ id, phasing: angle }, k) => {
+    const phasing = angle === null || !Number.isFinite(angle) ? null : wrapDegrees(degrees(angle), 90);
+    const bestAngle = picture.analysis?.cancellation.bestPhasing[id];
+    const best = bestAngle === undefined || !Number.isFinite(bestAngle) ? null : wrapDegrees(degrees(bestAngle), 90);
+    const differs = best !== null && (phasing === null || Math.abs(wrapDegrees(best - phasing, 90)) > SAME);
+    return { name: shaftName(picture, k + 1), phasing, best, differs };
+  });
+}
+
+function sentences({ phasing, best, differs }: SectionPhasing, { labels }: Sheet): { now: string; better: string } {
+  const now = phasing === null ? labels.phasingNotKnown : `${labels.phasing} ${labels.numbers.angle(phasing)}`;
+  if (best === null) return { now, better: "" };
+  return { now, better: differs ? `${labels.bestPhasing} ${labels.numbers.angle(best)}` : labels.phasingAsBest };
+}
+
+/** What the three bars are, drawn as they are in the dials. */
+function key(top: number, ghost: boolean, { left, right, theme, labels }: Sheet): { svg: string; height: number } {
+  const entries: (readonly [string, YokeStyle])[] = [
+    [labels.sourceEndYoke, sourceYokeStyle(theme)],
+    [labels.drivenEndYoke, drivenYokeStyle(theme)],
+    ...(ghost ? [[labels.bestPhasing, bestYokeStyle(theme)] as const] : []),
+  ];
+  const sign = 54;
+  let x = left;
+  let y = top;
+  const svg = entries.map(([word, style]) => {
+    const wide = sign + textWidth(word, SMALL_TEXT);
+    if (x > left && x + wide > right) {
+      x = left;
+      y += 22;
+    }
+    const out =
+      yokeBar(point(x + 21, y + 9), Math.PI / 2, 14, style) +
+      text(x + sign - 4, y + 13.4, word, { fill: theme.ink, size: SMALL_TEXT, room: right - x - sign + 4 });
+    x += wide + 26;
+    return out;
+  });
+  return { svg: svg.join(""), height: y - top + 22 };
+}
+
+/**
+ * One dial for each section, looking along it from the source: the source-end yoke upright, the driven-end yoke at the phasing (clockwise positive), and as a
+ * ghost where it would leave least with the other sections as they stand.
+ */
+export function phasingView(picture: DrivelinePicture, options: FigureOptions): string {
+  const sheet = sheetOf(options);
+  const { labels, theme, left, right } = sheet;
+  const sections = phasings(picture);
+  const head = caption(sheet, 14, labels.phasingView, sections.length > 0 ? labels.seenFromSource : "");
+  let y = 14 + head.height + 10;
+  if (sections.length === 0) {
+    const none = paragraph({ left, right, fill: theme.muted }, y, labels.noSection);
+    return figureDocument(sheet, {
+      title: labels.phasingView,
+      description: [labels.noSection],
+      height: y + none.height + 14,
+      body: [head.svg, none.svg],
+    });
+  }
+
+  const most = Math.max(1, Math.floor((right - left) / LEAST_CELL));
+  // Full rows first would leave a lone dial at the end; rows of about equal length read better.
+  const perRow = Math.ceil(sections.length / Math.ceil(sections.length / most));
+  const cell = (right - left) / perRow;
+  const tall = 2 * DIAL_RADIUS + 10 + TEXT_LINES * LINE_HEIGHT + 16;
+  const dials = sections.map((section, k) => {
+    const centre: Point = point(left + cell * ((k % perRow) + 0.5), y + Math.floor(k / perRow) * tall + DIAL_RADIUS);
+    const { now, better } = sentences(section, sheet);
+    const style = { anchor: "middle", room: cell - 10 } as const;
+    const base = centre.y + DIAL_RADIUS + 22;
+    const radians = (angle: number | null): number | null => (angle === null ? null : degreesToRadians(angle));
+    return (
+      drawDial({ centre, phasing: radians(section.phasing), best: section.differs ? radians(section.best) : null }, theme) +
+      text(centre.x, base, section.name, { ...style, fill: theme.ink, bold: true }) +
+      text(centre.x, base + LINE_HEIGHT, now, { ...style, fill: theme.ink }) +
+      text(centre.x, base + 2 * LINE_HEIGHT, better, { ...style, fill: theme.muted, size: SMALL_TEXT })
+    );
+  });
+  y += Math.ceil(sections.length / perRow) * tall + 4;
+  const ghost = sections.some(({ differs }) => differs);
+  const legend = key(y, ghost, sheet);
+  return figureDocument(sheet, {
+    title: labels.phasingView,
+    description: sections.map((section) => {
+      const { now, better } = sentences(section, sheet);
+      return `${labels.item(section.name, [now, better].filter((said) => said !== "").join(", "))}.`;
+    }),
+    height: y + legend.height + 12,
+    body: [head.svg, ...dials, legend.svg],
+  });
+}
