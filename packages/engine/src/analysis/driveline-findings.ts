@@ -1,0 +1,49 @@
+import type { ShaftPose } from "../geometry/index.js";
+import type { Finding } from "../findings/index.js";
+import { bestPhasing, chainState, type Driveline, equivalentAngle, isUniform, type Joint, unevennessOf, wholeChain } from "../kinematics/index.js";
+import { degreesToRadians, type Radians, radiansToDegrees } from "../units/index.js";
+import type { ChainEstimates } from "./chain-estimates.js";
+
+/** Another phasing is worth a remark when it would leave less by this much; below it the gauge cannot tell. */
+const WORTH_MENTIONING = degreesToRadians(0.5);
+
+/** A joint without yokes, through which a phasing can only be carried by a mark. */
+const hasNoYoke = (joint: Joint | undefined): boolean => joint?.kind === "ball" || joint?.kind === "flexible";
+
+/** What is missing or could be better in the phasing of the sections. */
+export function phasingFindings(driveline: Driveline, poses: readonly ShaftPose[], chain: ChainEstimates, path: string): readonly Finding[] {
+  const findings: Finding[] = [];
+  driveline.sections.forEach(({ id, phasing, phasingMeasured }, s) => {
+    const place = `${path}.sections[${s}]`;
+    if (phasing === null) {
+      const yokeless = hasNoYoke(driveline.joints[s]) || hasNoYoke(driveline.joints[s + 1]);
+      const disturbing = driveline.joints.filter((joint) => !isUniform(joint)).length;
+      // With a single disturbing joint the phasing changes nothing.
+      if (disturbing > 1) {
+        findings.push({ code: yokeless ? "driveline.arm-reference-missing" : "driveline.phasing-unknown", severity: "warn", path: place, params: { section: id } });
+      }
+    } else if (!phasingMeasured) {
+      findings.push({ code: "driveline.phasing-not-measured", severity: "note", path: place, params: { section: id, phasingDeg: radiansToDegrees(phasing) } });
+    }
+  });
+  if (!chain.whole) return findings;
+  for (const [section, phasing] of bestPhasing(driveline, poses)) {
+    const sections = driveline.sections.map((each) => (each.id === section ? { ...each, phasing } : each));
+    const left = equivalentAngle(unevennessOf(wholeChain(chainState({ ...driveline, sections }, poses))));
+    if (left > chain.whole.value - WORTH_MENTIONING) continue;
+    const s = driveline.sections.findIndex(({ id }) => id === section);
+    findings.push({
+      code: "driveline.better-phasing",
+      severity: "note",
+      path: `${path}.sections[${s}]`,
+      params: {
+        section,
+        bestDeg: radiansToDegrees(phasing),
+        phasingDeg: radiansToDegrees(driveline.sections[s]?.phasing ?? (0 as Radians)),
+        bestEquivalentDeg: radiansToDegrees(left),
+        equivalentDeg: radiansToDegrees(chain.whole.value as Radians),
+      },
+    });
+  }
+  return findings;
+}

@@ -1,0 +1,30 @@
+import type { PoseModel } from "../gauging/index.js";
+import { symmetricInterval, uniformDeviates } from "../uncertainty/index.js";
+import type { ShaftResult } from "./driveline-analysis.js";
+import type { Estimate } from "./estimate.js";
+import { poseDraws } from "./pose-draws.js";
+
+/** Inclination and heading of every shaft with their intervals. u is exact from the linear error law; the interval is that of the draws, whose shapes matter. */
+export function poseEstimates(model: PoseModel, options: { readonly draws: number; readonly seed: number }): readonly ShaftResult[] {
+  const next = poseDraws(model, uniformDeviates(options.seed), "all");
+  const columns = Array.from({ length: 2 * model.shafts.length }, () => new Float64Array(options.draws));
+  for (let draw = 0; draw < options.draws; draw++) {
+    const drawn = next();
+    columns.forEach((column, place) => {
+      column[draw] = drawn[place] as number;
+    });
+  }
+  const estimate = (place: number, value: number, by: readonly number[]): Estimate => {
+    const { low, high } = symmetricInterval(columns[place] as Float64Array);
+    const u = Math.hypot(...model.sources.map((source, k) => (by[k] ?? 0) * source.u));
+    return { value, u, low: Math.min(low, value), high: Math.max(high, value) };
+  };
+  return model.shafts.map((id, s) => {
+    const inclination = model.inclination[s] ?? null;
+    return {
+      id,
+      inclination: inclination === null ? null : estimate(2 * s, inclination, model.inclinationBy[s] ?? []),
+      heading: estimate(2 * s + 1, model.heading[s] ?? 0, model.headingBy[s] ?? []),
+    };
+  });
+}
