@@ -1,0 +1,79 @@
+import { CASE_FORMAT, CASE_VERSION } from "@halfturn/casefile";
+import type { Limit, LimitSet } from "@halfturn/engine/limits";
+import type { Catalogue } from "@halfturn/words";
+import type { ReportWords } from "../words/index.js";
+import type { Block, Cell } from "./blocks.js";
+import { dayText } from "./day-text.js";
+import { degreesText } from "./estimates.js";
+import type { ReportInput } from "./report-input.js";
+import type { Subject } from "./subject.js";
+
+type NamedLimit = readonly [name: string, value: string, source: string];
+
+function limitRows(limits: LimitSet, kinds: readonly (keyof LimitSet["jointAngle"])[], words: ReportWords, { numbers, labels }: Catalogue): readonly (readonly Cell[])[] {
+  const names = words.limitNames;
+  const angle = (name: string, limit: Limit<number>): NamedLimit => [name, degreesText(limit.value, numbers), limit.source];
+  const acceleration = (name: string, limit: Limit<number>): NamedLimit => [name, numbers.acceleration(limit.value), limit.source];
+  const rows: readonly NamedLimit[] = [
+    acceleration(names.jointAcceleration, limits.jointAcceleration),
+    ...kinds.flatMap((kind) => [
+      angle(names.jointAngle(labels.jointKinds[kind]), limits.jointAngle[kind]),
+      angle(names.minimumAngle(labels.jointKinds[kind]), limits.minimumAngle[kind]),
+    ]),
+    angle(names.equivalentAngle, limits.equivalentAngle),
+    acceleration(names.drivenAccelerationWarn, limits.drivenAccelerationWarn),
+    acceleration(names.drivenAccelerationOver, limits.drivenAccelerationOver),
+    acceleration(names.inertiaDrive, limits.inertiaDrive),
+    acceleration(names.inertiaCoast, limits.inertiaCoast),
+    angle(names.benchMet, limits.benchMet),
+    angle(names.benchAccepted, limits.benchAccepted),
+  ];
+  return rows.map((row) => row.map((text) => ({ text })));
+}
+
+function limitsTable(subjects: readonly Subject[], catalogue: Catalogue, words: ReportWords): readonly Block[] {
+  const limits = subjects[0]?.input.limits;
+  if (!limits) return [];
+  const kinds = [...new Set(subjects.flatMap(({ input }) => input.driveline.joints.map(({ kind }) => kind)))];
+  return [
+    {
+      kind: "table",
+      caption: words.tables.limits,
+      columns: [
+        { label: catalogue.labels.limit, align: "start", weight: 2.2 },
+        { label: words.tables.result, align: "end", weight: 1.2 },
+        { label: catalogue.labels.limitSource, align: "start", weight: 4 },
+      ],
+      rows: limitRows(limits, kinds, words, catalogue),
+      notes: [words.provenance.limitsLead],
+    },
+  ];
+}
+
+/** What somebody needs to get the same numbers again. */
+export function provenanceBlocks(report: ReportInput, subjects: readonly Subject[], catalogue: Catalogue, words: ReportWords): readonly Block[] {
+  const at = words.provenance;
+  const unique = (values: readonly number[], decimals = 0): string => [...new Set(values)].map((value) => catalogue.numbers.plain(value, decimals)).join(", ");
+  const day = (moment: string): string => dayText(moment, catalogue.language);
+  return [
+    {
+      kind: "facts",
+      items: [
+        { label: at.tool, value: `Halfturn ${report.toolVersion}` },
+        { label: at.file, value: report.case.id },
+        { label: at.formats, value: `${CASE_FORMAT} ${CASE_VERSION}` },
+        ...(subjects.length === 0
+          ? []
+          : [
+              { label: at.seed, value: [...new Set(subjects.map(({ input }) => String(input.seed)))].join(", ") },
+              { label: at.draws, value: unique(subjects.map(({ input }) => input.draws)) },
+            ]),
+        { label: at.created, value: day(report.case.createdAt) },
+        ...(report.case.updatedAt ? [{ label: at.updated, value: day(report.case.updatedAt) }] : []),
+        { label: at.drawn, value: day(report.date) },
+      ],
+    },
+    { kind: "paragraph", text: at.repeatable },
+    ...limitsTable(subjects, catalogue, words),
+  ];
+}

@@ -1,0 +1,51 @@
+import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
+import { type Catalogue, catalogueOf, findingText, type NameOf, type Numbers } from "@halfturn/words";
+import type { Finding } from "@halfturn/engine/findings";
+import { type ReportWords, reportWords } from "../words/index.js";
+import type { FindingEntry } from "./blocks.js";
+import { findingEntries } from "./findings.js";
+import type { ReportedGauging, ReportInput } from "./report-input.js";
+
+/** One gauging with everything its sections need at hand. */
+export interface Subject extends ReportedGauging {
+  readonly report: ReportInput;
+  readonly catalogue: Catalogue;
+  readonly words: ReportWords;
+  readonly numbers: Numbers;
+  readonly driveline: CaseDriveline;
+  /** null where the driveline was never gauged. */
+  readonly gauged: CaseGauging | null;
+  readonly nameOf: NameOf;
+  readonly title: string;
+  /** Numbered through the whole report, stops first within each gauging. */
+  readonly findings: readonly { readonly finding: Finding; readonly entry: FindingEntry }[];
+}
+
+function namesOf(driveline: CaseDriveline, catalogue: Catalogue): NameOf {
+  const names = new Map<string, string>([
+    ["source", driveline.source?.label ?? catalogue.labels.source],
+    ["driven", driveline.driven?.label ?? catalogue.labels.driven],
+  ]);
+  for (const part of [...driveline.sections, ...driveline.joints]) names.set(part.id, part.label ?? part.id);
+  return (id) => names.get(id) ?? id;
+}
+
+/** Looks up what each reported gauging is about; throws where the report was asked for a gauging that the case does not hold. */
+export function subjectsOf(report: ReportInput): readonly Subject[] {
+  const catalogue = catalogueOf(report.language);
+  const words = reportWords[report.language];
+  const subjects: Subject[] = [];
+  let number = 1;
+  for (const reported of report.gaugings) {
+    const driveline = report.case.drivelines.find((one) => one.id === reported.analysis.drivelineId);
+    const gauged = reported.gauging === null ? null : report.case.gauging?.[reported.gauging];
+    if (!driveline || gauged === undefined) throw new Error(`The case has no gauging ${reported.gauging} of driveline ${reported.analysis.drivelineId}.`);
+    const nameOf = namesOf(driveline, catalogue);
+    const findings = findingEntries(reported.analysis.findings, number, (finding) => findingText(catalogue, finding, nameOf), catalogue.severities);
+    number += findings.length;
+    const stage = gauged ? catalogue.labels.stages[gauged.stage] : catalogue.labels.verdicts["not-gauged"];
+    const title = words.headings.driveline(driveline.label ?? `${catalogue.labels.driveline} ${driveline.id}`, stage);
+    subjects.push({ ...reported, report, catalogue, words, numbers: catalogue.numbers, driveline, gauged, nameOf, title, findings });
+  }
+  return subjects;
+}

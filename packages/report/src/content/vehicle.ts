@@ -1,0 +1,53 @@
+import type { Case } from "@halfturn/casefile";
+import type { Numbers } from "@halfturn/words";
+import type { ReportWords } from "../words/index.js";
+import type { Block } from "./blocks.js";
+
+interface Item {
+  readonly label: string;
+  readonly value: string;
+}
+
+/** Ratios are stamped and printed with up to three decimals. */
+const RATIO_DECIMALS = 3;
+const ratioText = (ratio: number, numbers: Numbers): string => numbers.plain(ratio, RATIO_DECIMALS);
+
+function vehicleItems({ vehicle }: Case, words: ReportWords, numbers: Numbers): readonly Item[] {
+  const at = words.facts;
+  const given = (value: string | undefined): string => value ?? at.notGiven;
+  const gears = vehicle?.gears?.map(({ label, ratio }) => `${label}: ${ratioText(ratio, numbers)}`).join("; ");
+  const tyre = vehicle?.tyre;
+  const circumference = tyre && "rollingCircumferenceMm" in tyre ? at.circumference(numbers.length(tyre.rollingCircumferenceMm)) : undefined;
+  return [
+    { label: at.axleRatio, value: given(vehicle?.axleRatio === undefined ? undefined : ratioText(vehicle.axleRatio, numbers)) },
+    ...(vehicle?.transferRatio === undefined ? [] : [{ label: at.transferRatio, value: ratioText(vehicle.transferRatio, numbers) }]),
+    { label: at.gears, value: given(gears) },
+    { label: at.tyre, value: [tyre?.size, circumference].filter(Boolean).join(", ") || at.notGiven },
+    ...(vehicle?.cylinders === undefined ? [] : [{ label: at.cylinders, value: String(vehicle.cylinders) }]),
+    { label: at.maxShaftSpeed, value: given(vehicle?.maxShaftSpeedRpm === undefined ? undefined : numbers.speed(vehicle.maxShaftSpeedRpm)) },
+  ];
+}
+
+function complaintItems({ complaint }: Case, words: ReportWords, numbers: Numbers): readonly Item[] {
+  const at = words.facts;
+  const whole = (value: number): string => numbers.plain(value, 0);
+  const items: (Item | false | undefined)[] = [
+    complaint?.speedKmh && { label: at.complaintSpeed, value: at.kmh(whole(complaint.speedKmh[0]), whole(complaint.speedKmh[1])) },
+    complaint?.gear !== undefined && { label: at.gear, value: complaint.gear },
+    complaint?.feel !== undefined && complaint.feel.length > 0 && { label: at.feel, value: numbers.all(complaint.feel) },
+    complaint?.load !== undefined && { label: at.load, value: complaint.load },
+  ];
+  return items.filter((item): item is Item => typeof item === "object");
+}
+
+/** One line on the complaint, for the head of the report. */
+export function complaintText(file: Case, words: ReportWords, numbers: Numbers): string {
+  const { complaint } = file;
+  const parts = [complaint?.notes, ...complaintItems(file, words, numbers).map(({ label, value }) => `${label} ${value}`)];
+  return parts.filter(Boolean).join("; ") || words.facts.notGiven;
+}
+
+export const vehicleBlocks = (file: Case, words: ReportWords, numbers: Numbers): readonly Block[] => [
+  { kind: "facts", items: [...vehicleItems(file, words, numbers), ...complaintItems(file, words, numbers)] },
+  ...(file.notes ? [{ kind: "paragraph" as const, text: file.notes }] : []),
+];
