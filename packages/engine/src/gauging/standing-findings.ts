@@ -1,0 +1,14 @@
+import type { Finding } from "../findings/index.js";
+import type { Gauging } from "./gauging.js";
+
+/** Whether the vehicle stood as it drives while it was gauged. */
+export function standingFindings({ rideHeight, wheels, path }: Gauging): readonly Finding[] {
+  const findings: Finding[] = [];
+  const state = `${path}.state`;
+  if (rideHeight === "drooped" || rideHeight === "compressed") {
+    findings.push({ code: "gauging.not-at-ride-height", severity: "stop", path: `${state}.rideHeight`, params: { rideHeight } });
+  }
+  if (rideHeight === "laden") findings.push({ code: "gauging.laden", severity: "note", path: `${state}.rideHeight`, params: {} });
+  if (wheels === "hanging") findings.push({ code: "gauging.wheels-hanging", severity: "stop", path: `${state}.wheels`, params: {} });
+  return findings;
+}
