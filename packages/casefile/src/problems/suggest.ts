@@ -21,5 +21,7 @@ export function nearest(written: string, known: readonly string[]): string | nul
 /** `{ suggestion }` to be spread into the params of a problem, or nothing. */
 export function suggestionFor(written: string, known: readonly string[]): { readonly suggestion?: string } {
   const suggestion = nearest(written, known);
-  return suggestion === null ? {} : { suggestion };
+  // Two short words can be within a slip of one another and share no letter: 6 is no slip of 5.
+  if (suggestion === null || distance(written, suggestion) >= Math.max(written.length, suggestion.length)) return {};
+  return { suggestion };
 }

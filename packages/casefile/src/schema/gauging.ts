@@ -40,7 +40,8 @@ const between = z.object({
 
 const reading = variant([along, acrossFace, between], (value) => {
   if (Object.hasOwn(value, "between")) return 2;
-  return Object.hasOwn(value, "face") || Object.hasOwn(value, "topLeans") ? 1 : 0;
+  const leans = Object.hasOwn(value, "topLeans") && !Object.hasOwn(value, "lower");
+  return Object.hasOwn(value, "face") || leans ? 1 : 0;
 });
 
 const offsetHeading = z.object({
