@@ -58,7 +58,7 @@ export function evaluateQuantities(
     writeMotion(out, index.coast(section), state.toDriven[section + 1] as ArmMap);
   }
   writeMotion(out, index.whole, wholeChain(state));
-  const angles = signs ? state.joints.map(({ alongU, alongV }) => Math.hypot(alongU, alongV)) : [];
+  const angles = signs ? state.joints.map(({ alongU, alongV }) => Math.sqrt(alongU * alongU + alongV * alongV)) : [];
   out[2 * index.bench] = signs ? benchSum(signs, angles) : 0;
   out[2 * index.bench + 1] = 0;
 }
@@ -68,6 +68,8 @@ export function evaluateQuantities(
  * Angles grow in step with the errors, which keeps distributions near zero from being squeezed as those of q/p would be.
  */
 export function magnitudeOf(n: number, place: number, out: Float64Array): number {
-  const size = Math.hypot(out[2 * place] as number, out[2 * place + 1] as number);
+  const x = out[2 * place] as number;
+  const y = out[2 * place + 1] as number;
+  const size = Math.sqrt(x * x + y * y);
   return isMotion(n, place) ? equivalentAngle(size) : size;
 }

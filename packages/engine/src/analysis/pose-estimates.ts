@@ -4,11 +4,15 @@ import type { ShaftResult } from "./driveline-analysis.js";
 import type { Estimate } from "./estimate.js";
 import { poseDraws } from "./pose-draws.js";
 
+/** The law is linear and its shapes are simple: more draws would not move an end of an interval by a hundredth of u. */
+const POSE_DRAWS = 50_000;
+
 /** Inclination and heading of every shaft with their intervals. u is exact from the linear error law; the interval is that of the draws, whose shapes matter. */
 export function poseEstimates(model: PoseModel, options: { readonly draws: number; readonly seed: number }): readonly ShaftResult[] {
   const next = poseDraws(model, uniformDeviates(options.seed), "all");
-  const columns = Array.from({ length: 2 * model.shafts.length }, () => new Float64Array(options.draws));
-  for (let draw = 0; draw < options.draws; draw++) {
+  const draws = Math.min(options.draws, POSE_DRAWS);
+  const columns = Array.from({ length: 2 * model.shafts.length }, () => new Float64Array(draws));
+  for (let draw = 0; draw < draws; draw++) {
     const drawn = next();
     columns.forEach((column, place) => {
       column[draw] = drawn[place] as number;

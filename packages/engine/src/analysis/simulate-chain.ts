@@ -2,6 +2,9 @@ import type { Driveline } from "../kinematics/index.js";
 import { evaluateQuantities, magnitudeOf, quantityIndex } from "./chain-quantities.js";
 import { posesFrom } from "./pose-draws.js";
 
+/** A covariance to half a percent is all that asking for zero in its ellipse needs. */
+const COVARIANCE_DRAWS = 50_000;
+
 /** Second moments of a plane vector about its mean. */
 export interface PlaneCovariance {
   readonly xx: number;
@@ -24,11 +27,14 @@ export function simulateChain(driveline: Driveline, signs: readonly number[] | n
   const first = new Float64Array(2 * count);
   const sums = new Float64Array(5 * count);
   const magnitudes = Array.from({ length: count }, () => new Float64Array(draws));
+  const counted = Math.min(draws, COVARIANCE_DRAWS);
   for (let draw = 0; draw < draws; draw++) {
     evaluateQuantities(driveline, signs, posesFrom(next()), out);
     if (draw === 0) first.set(out);
     for (let place = 0; place < count; place++) {
       (magnitudes[place] as Float64Array)[draw] = magnitudeOf(n, place, out);
+    }
+    for (let place = 0; draw < counted && place < count; place++) {
       // Moments about the first draw lose no digits to a mean far from zero.
       const x = (out[2 * place] as number) - (first[2 * place] as number);
       const y = (out[2 * place + 1] as number) - (first[2 * place + 1] as number);
@@ -41,7 +47,7 @@ export function simulateChain(driveline: Driveline, signs: readonly number[] | n
     }
   }
   const covariances = magnitudes.map((_, place): PlaneCovariance => {
-    const [sx, sy, sxx, sxy, syy] = Array.from(sums.subarray(5 * place, 5 * place + 5), (sum) => sum / draws) as [number, number, number, number, number];
+    const [sx, sy, sxx, sxy, syy] = Array.from(sums.subarray(5 * place, 5 * place + 5), (sum) => sum / counted) as [number, number, number, number, number];
     return { xx: sxx - sx * sx, xy: sxy - sx * sy, yy: syy - sy * sy };
   });
   return { magnitudes, covariances };

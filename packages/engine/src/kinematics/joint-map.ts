@@ -24,12 +24,14 @@ export function crossJoint(a: ShaftPose, b: ShaftPose): JointState {
   const cosA = Math.cos(a.inclination);
   const sinB = Math.sin(b.inclination);
   const cosB = Math.cos(b.inclination);
-  const turn = b.heading - a.heading;
-  const sinTurn = Math.sin(turn);
-  const cosTurn = Math.cos(turn);
-  // 1 - cos(turn) without cancellation keeps small angles of small shafts exact.
-  const versine = 2 * Math.sin(turn / 2) ** 2;
-  const sinDifference = Math.sin(b.inclination - a.inclination);
+  // By half the turn, so that 1 - cos(turn) keeps its digits for nearly parallel shafts.
+  const halfTurn = (b.heading - a.heading) / 2;
+  const sinHalf = Math.sin(halfTurn);
+  const cosHalf = Math.cos(halfTurn);
+  const sinTurn = 2 * sinHalf * cosHalf;
+  const versine = 2 * sinHalf * sinHalf;
+  const cosTurn = 1 - versine;
+  const sinDifference = sinB * cosA - cosB * sinA;
 
   const maRe = sinDifference + cosB * sinA * versine;
   const maIm = cosB * sinTurn;
@@ -37,7 +39,7 @@ export function crossJoint(a: ShaftPose, b: ShaftPose): JointState {
   const mbIm = cosA * sinTurn;
   const cosAngle = cosA * cosB * cosTurn + sinA * sinB;
 
-  const sine = Math.hypot(maRe, maIm);
+  const sine = Math.sqrt(maRe * maRe + maIm * maIm);
   const angle = Math.atan2(sine, cosAngle);
   const perSine = sine === 0 ? 1 : angle / sine;
   const half = 0.5 / (1 + cosAngle);
