@@ -62,8 +62,9 @@ export const SAMPLE_FINDINGS: readonly Finding[] = FINDING_CODES.map((code) => (
 /** Every sentence and label of a catalogue under a key that is the same in every language. Functions are called with one fixed set of arguments. */
 export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
-  const { findings: _findings, problems: _problems, numbers: _numbers, language: _language, explanations, ...rest } = catalogue;
-  walk(found, "", rest, catalogue);
+  const { findings: _findings, problems: _problems, numbers: _numbers, language: _language, explanations, phrases, ...rest } = catalogue;
+  walk(found, "", rest);
+  walk(found, "phrases.causes", phrases.causes);
   SAMPLE_FINDINGS.forEach((finding) => {
     Object.entries(findingText(catalogue, finding)).forEach(([part, text]) => {
       found.set(`findings.${finding.code}.${part}`, text);
@@ -78,7 +79,11 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
   found.set("explanations.bench-unsigned", explanations.bench({ ...angles, signs: null }));
   found.set("explanations.bench-null", explanations.bench({ ...angles, benchDeg: null }));
   for (const of of ["front", "zero", "heading:front"])
-    found.set(`explanations.repeat.${of}`, explanations.repeat({ of, path: "gauging[0].readings[2]", share: 0.6 }, name));
+    found.set(`phrases.repeat.${of}`, phrases.repeat({ of, path: "gauging[0].readings[2]", share: 0.6 }, name));
+  for (const spelled of ["source", "front:driven-end", "between:front,driven", "turn-round"])
+    found.set(`phrases.read.${spelled}`, phrases.readPlace(spelled, name));
+  found.set("phrases.doubt", phrases.doubt("gauging[0].readings[2]", [], Object.values(phrases.causes)));
+  found.set("phrases.doubt-none", phrases.doubt(null, ["gauging[0].readings[2]"], []));
   found.set("explanations.best-phasing", explanations.bestPhasing("ab-1", 90));
   found.set("explanations.nothing", explanations.nothingToRepeat);
   found.set("explanations.not-road", explanations.notRoadAngles);
@@ -86,14 +91,13 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
   return found;
 }
 
-function walk(found: Map<string, string>, key: string, value: unknown, catalogue: Catalogue): void {
+function walk(found: Map<string, string>, key: string, value: unknown): void {
   if (typeof value === "string") found.set(key, value);
-  else if (typeof value === "function") found.set(key, String(value(...SAMPLE_ARGUMENTS(key, catalogue))));
-  else for (const [name, inner] of Object.entries(value as object)) walk(found, key === "" ? name : `${key}.${name}`, inner, catalogue);
+  else if (typeof value === "function") found.set(key, String(value(...sampleArguments(key))));
+  else for (const [name, inner] of Object.entries(value as object)) walk(found, key === "" ? name : `${key}.${name}`, inner);
 }
 
-const SAMPLE_ARGUMENTS = (key: string, { numbers }: Catalogue): readonly unknown[] => {
-  if (key.endsWith("tooLarge")) return ["ab-1", 50, 20, numbers];
+const sampleArguments = (key: string): readonly unknown[] => {
   if (/valid\.(drivelines|gaugings|problems)|angleDrawnLarger|noGaugingNumber|wholeNumber/.test(key)) return [2, 3];
   if (key.endsWith("seedAndDraws")) return [1, "20"];
   return ["ab-1", "cd-2", "ef-3"];

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { problemText } from "./catalogue.js";
 import { COVERED_PROBLEMS, catalogueStrings, SAMPLE_FINDINGS, SAMPLE_PROBLEMS } from "./catalogue-strings.test-support.js";
-import { CATALOGUES } from "./catalogues.js";
+import { catalogues } from "./catalogues.js";
 import { CAUTION_STEPS, cautionsOf } from "./cautions.js";
 import { findingText } from "./finding-reader.js";
 import { LANGUAGES } from "./language.js";
 
-const strings = LANGUAGES.map((language) => [language, catalogueStrings(CATALOGUES[language])] as const);
+const strings = LANGUAGES.map((language) => [language, catalogueStrings(catalogues[language])] as const);
 
 /** Words that are common in English sentences and are no Spanish words. */
 const ENGLISH = /\b(the|and|of|with|that|this|from|which|between|reading|again|before|shaft|joint|angle|limit|should|not|is|are|was)\b/i;
@@ -41,15 +41,15 @@ describe("catalogues", () => {
 
   it.each(LANGUAGES)("%s says a problem on one line that starts with its place", (language) => {
     for (const problem of SAMPLE_PROBLEMS) {
-      const line = problemText(CATALOGUES[language], problem);
+      const line = problemText(catalogues[language], problem);
       expect(line).not.toMatch(/\n/);
-      expect(line.startsWith(`${problem.path === "" ? CATALOGUES[language].wholeFile : problem.path}: `)).toBe(true);
+      expect(line.startsWith(`${problem.path === "" ? catalogues[language].wholeFile : problem.path}: `)).toBe(true);
     }
   });
 
   it.each(LANGUAGES)("%s ends every sentence of a finding with a full stop", (language) => {
     for (const finding of SAMPLE_FINDINGS) {
-      const { says, doNext, title } = findingText(CATALOGUES[language], finding);
+      const { says, doNext, title } = findingText(catalogues[language], finding);
       expect([finding.code, says, /[.?]$/.test(says), doNext, /[.?]$/.test(doNext)]).toEqual([finding.code, says, true, doNext, true]);
       expect(title).not.toMatch(/\.$/);
     }
@@ -57,14 +57,14 @@ describe("catalogues", () => {
 
   it("uses the labels of the case and names the ends of the driveline", () => {
     const finding = { code: "gauging.shaft-not-read", severity: "warn", path: "gauging[0]", params: { shaft: "front" } } as const;
-    expect(findingText(CATALOGUES.en, finding, () => "Front section").says).toMatch(/^Front section was not gauged/);
-    expect(findingText(CATALOGUES.en, { ...finding, params: { shaft: "driven" } }).says).toMatch(/^Pinion was not gauged/);
+    expect(findingText(catalogues.en, finding, () => "Front section").says).toMatch(/^Front section was not gauged/);
+    expect(findingText(catalogues.en, { ...finding, params: { shaft: "driven" } }).says).toMatch(/^Pinion was not gauged/);
   });
 
   it("keeps a caution for each step that can hurt", () => {
     const steps = new Set(Object.values(CAUTION_STEPS));
-    for (const step of steps) expect(cautionsOf(CATALOGUES.en.cautions, step).length).toBeGreaterThan(0);
+    for (const step of steps) expect(cautionsOf(catalogues.en.cautions, step).length).toBeGreaterThan(0);
     expect([...steps]).toEqual(expect.arrayContaining(["record", "isolate", "gauge", "correct", "prove"]));
-    expect(cautionsOf(CATALOGUES.en.cautions, "correct").join(" ")).toMatch(/Park .* may no longer hold/);
+    expect(cautionsOf(catalogues.en.cautions, "correct").join(" ")).toMatch(/Park .* may no longer hold/);
   });
 });

@@ -2,10 +2,12 @@ import type { Problem, ProblemCode, ProblemParams } from "@halfturn/casefile";
 import type { FindingCode, Severity } from "@halfturn/engine/findings";
 import type { Cautions } from "./cautions.js";
 import type { Explanations } from "./explanations.js";
+import type { FigureWords } from "./figure-words.js";
 import type { FindingReader } from "./finding-reader.js";
 import type { Labels } from "./labels.js";
 import type { Language } from "./language.js";
 import type { Numbers } from "./numbers/numbers.js";
+import type { Phrases } from "./phrases.js";
 import type { Terminal } from "./terminal.js";
 
 /** What a finding means in the bay, and exactly what to do next. */
@@ -30,6 +32,8 @@ export interface Catalogue {
   readonly problems: ProblemCatalogue;
   /** What a problem without a place is about. */
   readonly wholeFile: string;
+  readonly figures: FigureWords;
+  readonly phrases: Phrases;
   readonly explanations: Explanations;
   readonly cautions: Cautions;
   readonly terminal: Terminal;

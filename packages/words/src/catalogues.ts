@@ -3,6 +3,6 @@ import { en } from "./en/index.js";
 import { es } from "./es/index.js";
 import type { Language } from "./language.js";
 
-export const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en, es };
+export const catalogues: Readonly<Record<Language, Catalogue>> = { en, es };
 
-export const catalogueOf = (language: Language): Catalogue => CATALOGUES[language];
+export const catalogueOf = (language: Language): Catalogue => catalogues[language];

@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { benchTerms } from "./bench-terms.js";
-import { CATALOGUES } from "./catalogues.js";
+import { catalogues } from "./catalogues.js";
 import { numbersOf } from "./numbers/numbers.js";
 
 const en = numbersOf("en");
 
 describe("why bench rule and exact answer disagree", () => {
   it("writes the sum and the squares with their numbers", () => {
-    const text = CATALOGUES.en.explanations.bench({ anglesDeg: [3, 5, 4], signs: [1, -1, 1], benchDeg: 2, equivalentDeg: 0.12 });
+    const text = catalogues.en.explanations.bench({ anglesDeg: [3, 5, 4], signs: [1, -1, 1], benchDeg: 2, equivalentDeg: 0.12 });
     expect(text).toContain("3.0 − 5.0 + 4.0 = 2.00°");
     expect(text).toContain("3.0² − 5.0² + 4.0²");
     expect(text).toContain("0.12°");
@@ -18,7 +18,7 @@ describe("why bench rule and exact answer disagree", () => {
   });
 
   it("says when the rule does not apply", () => {
-    expect(CATALOGUES.en.explanations.bench({ anglesDeg: [], signs: null, benchDeg: null, equivalentDeg: 1 })).toMatch(/says nothing here/);
+    expect(catalogues.en.explanations.bench({ anglesDeg: [], signs: null, benchDeg: null, equivalentDeg: 1 })).toMatch(/says nothing here/);
   });
 
   it("writes nothing where angles and signs do not match", () => {
@@ -28,7 +28,7 @@ describe("why bench rule and exact answer disagree", () => {
 });
 
 describe("what to repeat", () => {
-  const { repeat } = CATALOGUES.en.explanations;
+  const { repeat } = catalogues.en.phrases;
   it("names reading, zero or heading, and its share", () => {
     const name = (id: string): string => (id === "front" ? "Front section" : id);
     expect(repeat({ of: "front", path: "gauging[0].readings[2]", share: 0.62 }, name)).toMatch(

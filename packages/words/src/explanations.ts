@@ -1,6 +1,3 @@
-import type { Sensitivity } from "@halfturn/engine/analysis";
-import type { NameOf } from "./finding-reader.js";
-
 /** The numbers behind the sentence about bench rule and exact answer. All in degrees. */
 export interface BenchComparison {
   /** Operating angles in power order; empty where not all are known. */
@@ -11,15 +8,10 @@ export interface BenchComparison {
   readonly equivalentDeg: number;
 }
 
-/** Which reading to repeat, with the share of the variance it carries. */
-export type WhatToRepeat = Pick<Sensitivity, "of" | "path" | "share">;
-
 /** Sentences made from results. */
 export interface Explanations {
   /** Why the bench rule and the exact answer differ, or why the bench rule says nothing here. */
   readonly bench: (of: BenchComparison) => string;
-  /** One instruction: what to read again, and why just that. */
-  readonly repeat: (of: WhatToRepeat, nameOf: NameOf) => string;
   /** Says when no reading stands out. */
   readonly nothingToRepeat: string;
   /** Stands over all numbers while a stop finding is open. */

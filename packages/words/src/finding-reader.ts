@@ -8,53 +8,72 @@ export type NameOf = (id: string) => string;
 /** Reads the data of a finding for a sentence. A missing number reads as an ellipsis, so that a sentence never breaks off in an error. */
 export interface FindingReader {
   readonly numbers: Numbers;
-  readonly params: FindingParams;
-  readonly path: string;
   readonly has: (key: string) => boolean;
-  readonly number: (key: string) => number | null;
   readonly text: (key: string) => string;
+  readonly list: (key: string) => readonly string[];
   /** The label of the thing whose id stands under the key. */
   readonly name: (key: string) => string;
-  /** Labels of the ids under the first of the keys that is there: a list or a single id. */
-  readonly names: (...keys: readonly string[]) => readonly string[];
-  /** As a display shows it. */
+  readonly names: (key: string) => readonly string[];
+  /** Size of an angle as a display shows it. */
   readonly gauged: (key: string) => string;
+  /** Size of an inclination and the word for the lower end. */
+  readonly lean: (key: string) => string;
   readonly angle: (key: string) => string;
   readonly acceleration: (key: string) => string;
   readonly speed: (key: string) => string;
+  /** What to read again, where the finding says; otherwise null. */
+  readonly repeat: string | null;
+  /** The reading that a place stands for, as an instruction. */
+  readonly readPlace: (key: string) => string;
+  /** What to doubt first after a contradiction. */
+  readonly doubt: string;
 }
 
 const UNKNOWN = "…";
+/** Below half of the last digit of any display. */
+const LEVEL_DEG = 0.005;
 
-export function findingReader(finding: Pick<Finding, "params" | "path">, numbers: Numbers, nameOf: NameOf): FindingReader {
-  const { params, path } = finding;
-  const number = (key: string): number | null => {
-    const value = params[key];
-    return typeof value === "number" ? value : null;
-  };
-  const format = (key: string, by: (value: number) => string): string => {
-    const value = number(key);
-    return value === null ? UNKNOWN : by(value);
-  };
+export function findingReader({ params }: Pick<Finding, "params">, catalogue: Catalogue, nameOf: NameOf): FindingReader {
+  const { numbers, labels, phrases } = catalogue;
   const text = (key: string): string => (params[key] === undefined ? UNKNOWN : String(params[key]));
+  const format = (key: string, by: (value: number) => string): string => {
+    const value = params[key];
+    return typeof value === "number" ? by(value) : UNKNOWN;
+  };
+  const list = (key: string): readonly string[] => listOf(params, key);
+  const likelier = typeof params.likelier === "string" ? params.likelier : null;
+  const causes = list("causes").flatMap((cause) =>
+    Object.hasOwn(phrases.causes, cause) ? [phrases.causes[cause as keyof typeof phrases.causes]] : [],
+  );
   return {
     numbers,
-    params,
-    path,
     has: (key) => params[key] !== undefined,
-    number,
     text,
+    list,
     name: (key) => (params[key] === undefined ? UNKNOWN : nameOf(text(key))),
-    names: (...keys) => {
-      const value = keys.map((key) => params[key]).find((candidate) => candidate !== undefined);
-      if (value === undefined) return [UNKNOWN];
-      return (Array.isArray(value) ? (value as readonly string[]) : [String(value)]).map(nameOf);
-    },
-    gauged: (key) => format(key, numbers.gaugedAngle),
+    names: (key) => list(key).map(nameOf),
+    gauged: (key) => format(key, (value) => numbers.gaugedAngle(Math.abs(value))),
+    lean: (key) =>
+      format(key, (value) => {
+        if (Math.abs(value) < LEVEL_DEG) return `${numbers.gaugedAngle(0)} (${labels.level})`;
+        return `${numbers.gaugedAngle(Math.abs(value))} (${value > 0 ? labels.drivenEndLower : labels.sourceEndLower})`;
+      }),
     angle: (key) => format(key, numbers.angle),
     acceleration: (key) => format(key, numbers.acceleration),
     speed: (key) => format(key, numbers.speed),
+    repeat:
+      params.repeat === undefined ? null : phrases.repeat({ of: text("repeat"), path: text("repeatPath"), share: shareOf(params) }, nameOf),
+    readPlace: (key) => phrases.readPlace(text(key), nameOf),
+    doubt: phrases.doubt(likelier, list("readings"), causes),
   };
+}
+
+const shareOf = (params: FindingParams): number => (typeof params.repeatShare === "number" ? params.repeatShare : 0);
+
+function listOf(params: FindingParams, key: string): readonly string[] {
+  const value = params[key];
+  if (value === undefined) return [];
+  return Array.isArray(value) ? (value as readonly string[]) : [String(value)];
 }
 
 /** A finding in words. */
@@ -73,6 +92,6 @@ export function findingText(catalogue: Catalogue, finding: Finding, nameOf: Name
     return id === "driven" ? catalogue.labels.driven : id;
   };
   const words = catalogue.findings[finding.code];
-  const reader = findingReader(finding, catalogue.numbers, named);
+  const reader = findingReader(finding, catalogue, named);
   return { title: words.title, says: words.says(reader), doNext: words.doNext(reader) };
 }

@@ -1,10 +1,13 @@
 export { type BenchTerms, benchTerms } from "./bench-terms.js";
 export { type Catalogue, type FindingCatalogue, type FindingWords, type ProblemCatalogue, problemText } from "./catalogue.js";
-export { CATALOGUES, catalogueOf } from "./catalogues.js";
+export { catalogueOf, catalogues } from "./catalogues.js";
 export { CAUTION_STEPS, type CautionId, type Cautions, cautionsOf } from "./cautions.js";
-export type { BenchComparison, Explanations, WhatToRepeat } from "./explanations.js";
+export type { BenchComparison, Explanations } from "./explanations.js";
+export { type FigureCatalogue, figureLabelsOf } from "./figure-labels.js";
 export { type FindingReader, type FindingText, findingReader, findingText, type NameOf } from "./finding-reader.js";
 export type { Labels, Step } from "./labels.js";
 export { isLanguage, LANGUAGES, type Language, languageOf } from "./language.js";
 export { type Numbers, numbersOf } from "./numbers/numbers.js";
+export type { Phrases } from "./phrases.js";
 export type { Terminal } from "./terminal.js";
+export type { WhatToRepeat } from "./what-to-repeat.js";

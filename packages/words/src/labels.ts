@@ -28,11 +28,15 @@ export interface Labels {
   readonly inclination: string;
   readonly heading: string;
   readonly operatingAngle: string;
+  /** Narrow heading for an operating angle. */
+  readonly angle: string;
   readonly interval95: string;
   readonly uncertainty: string;
   readonly minimum: string;
   readonly maximum: string;
   readonly limit: string;
+  /** "up to 3.00°". */
+  readonly upTo: (limit: string) => string;
   readonly limits: string;
   readonly limitSource: string;
   readonly verdict: string;

@@ -1,5 +1,3 @@
-import type { Numbers } from "./numbers/numbers.js";
-
 /** What the command line program says about itself and its work. Nothing here is about a driveline. */
 export interface Terminal {
   readonly brief: string;
@@ -20,7 +18,7 @@ export interface Terminal {
     readonly report: string;
     readonly completion: string;
   };
-  readonly args: { readonly file: string; readonly newFile: string };
+  readonly args: { readonly file: string; readonly newFile: string; readonly typed: string };
   readonly flags: {
     readonly layout: string;
     readonly title: string;
@@ -55,13 +53,12 @@ export interface Terminal {
     readonly unknownAlias: (input: string) => string;
     readonly notAllowed: (flag: string, input: string, allowed: string) => string;
     readonly flagWithoutValue: (flag: string) => string;
-    readonly flagMissing: (flag: string) => string;
     readonly flagTwice: (flag: string) => string;
     readonly negatedWithValue: (flag: string) => string;
     readonly argumentMissing: (placeholder: string) => string;
     readonly argumentTooMany: (input: string, expected: number) => string;
     readonly badValue: (place: string, input: string, why: string) => string;
-    readonly wholeNumber: (least: number, most: number) => string;
+    readonly wholeNumber: (least: string, most: string) => string;
     readonly findingCode: (near: string) => string;
     readonly outputKind: string;
   };
@@ -73,7 +70,6 @@ export interface Terminal {
     readonly exists: (path: string) => string;
     readonly cannotRead: (path: string, why: string) => string;
     readonly cannotWrite: (path: string, why: string) => string;
-    readonly tooLarge: (path: string, megabytes: number, limitMegabytes: number, numbers: Numbers) => string;
     readonly notUtf8: (path: string) => string;
     readonly standardInput: string;
   };
@@ -95,10 +91,7 @@ export interface Terminal {
     readonly complete: string;
     readonly noVehicle: string;
     readonly noComplaint: string;
-    readonly noMaximumSpeed: string;
-    readonly noGauging: (driveline: string) => string;
     readonly noLengths: (driveline: string) => string;
-    readonly noPhasing: (section: string) => string;
   };
   readonly analysed: {
     readonly heading: (driveline: string, stage: string, gauging: number) => string;

@@ -13,16 +13,6 @@ export const explanations = (numbers: Numbers): Explanations => ({
       ? `The bench rule adds and subtracts the angles themselves and leaves ${bench}; the shake of a joint grows with the square of its angle, so the exact answer is ${exact}.`
       : `The bench rule adds the angles, ${terms.plain} = ${bench}; the shake of a joint grows with the square of its angle, and ${terms.squared} leaves what one joint at ${exact} would.`;
   },
-  repeat: ({ of, path, share }, nameOf) => {
-    const part = `${numbers.share(share)} of the uncertainty of the equivalent angle`;
-    if (of === "zero")
-      return `Do the turn-round check of the gauge (read, turn the gauge round on the same spot, read again): its zero carries ${part}.`;
-    if (of.startsWith("heading:")) {
-      const shaft = nameOf(of.slice("heading:".length));
-      return `Measure how far ${shaft} runs to one side in plan view (sideways offset between its ends): that carries ${part}.`;
-    }
-    return `Lift the gauge off, clean the spot and read ${nameOf(of)} again (${path}): that reading carries ${part}.`;
-  },
   nothingToRepeat: "No single reading stands out: read every shaft once more with the gauge lifted off in between.",
   notRoadAngles: "These are not road angles: a stop finding is open, so every verdict is withheld.",
   bestPhasing: (section, degrees) =>

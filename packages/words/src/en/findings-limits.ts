@@ -19,7 +19,7 @@ export const limitFindings = {
     title: "Operating angle uncertain",
     says: (of) =>
       `${of.name("joint")} works at ${of.angle("angleDeg")}, between ${of.angle("lowDeg")} and ${of.angle("highDeg")}: the limit lies inside that, so it cannot be said to be on either side.`,
-    doNext: () => "Read the two shafts of this joint again, with a turn-round check of the gauge, before deciding.",
+    doNext: (of) => of.repeat ?? "Read the two shafts of this joint again, with a turn-round check of the gauge, before deciding.",
   },
   "cancellation.over": {
     title: "The joints do not cancel",
@@ -31,7 +31,7 @@ export const limitFindings = {
     title: "Cancellation uncertain",
     says: (of) =>
       `The equivalent angle is ${of.angle("equivalentDeg")}, between ${of.angle("lowDeg")} and ${of.angle("highDeg")}; the limit of ${of.angle("maximumDeg")} lies inside that.`,
-    doNext: () => "Repeat the reading that carries most of the uncertainty before ordering or fitting anything.",
+    doNext: (of) => of.repeat ?? "Repeat the reading that carries most of the uncertainty before ordering or fitting anything.",
   },
   "cancellation.bench-disagrees": {
     title: "Bench rule and exact answer disagree",
@@ -65,8 +65,11 @@ export const limitFindings = {
   },
   "motion.uncertain": {
     title: "Motion uncertain",
-    says: (of) =>
-      `The interval of an acceleration holds its limit${of.has("limitRadS2") ? ` of ${of.acceleration("limitRadS2")}` : ""}, so it cannot be said to be within or over.`,
-    doNext: () => "Repeat the reading that carries most of the uncertainty.",
+    says: (of) => {
+      const limit = of.acceleration("limitRadS2");
+      const what = of.has("section") ? of.name("section") : "The driven end";
+      return `${what} is accelerated by ${of.acceleration("accelerationRadS2")} at ${of.speed("shaftRpm")}, between ${of.acceleration("lowRadS2")} and ${of.acceleration("highRadS2")}; the limit of ${limit} lies inside that.`;
+    },
+    doNext: (of) => of.repeat ?? "Repeat the reading that carries most of the uncertainty.",
   },
 } satisfies Partial<FindingCatalogue>;

@@ -10,34 +10,37 @@ export const missingFindings = {
   "gauging.shaft-not-read": {
     title: "A shaft was not gauged",
     says: (of) => `${of.name("shaft")} was not gauged; its joints and everything across them are unknown.`,
-    doNext: (of) => `Gauge ${of.name("shaft")} at ride height and note which end is lower.`,
+    doNext: (of) => `${of.readPlace("read")} Note which end is lower.`,
   },
   "gauging.no-check-reading": {
     title: "No check reading",
-    says: () => "Every shaft was read once, so a slip cannot be noticed.",
-    doNext: () => "Add one check: read a tube at both ends, or take a zeroed reading between two neighbouring shafts.",
+    says: (of) => `Nothing checks the reading of ${of.name("shaft")}, so a slip there cannot be noticed.`,
+    doNext: (of) => of.readPlace("extra"),
   },
   "gauging.zero-not-checked": {
     title: "Gauge zero not checked",
-    says: () => "The zero of the gauge is unknown and widens every interval.",
+    says: (of) => `The zero of the gauge is unknown; ±${of.gauged("assumedDeg")} was allowed for it, which widens the intervals.`,
     doNext: () => "Do the turn-round check: read, turn the gauge round on the same spot, read again. Enter both.",
   },
   "gauging.sides-mixed": {
     title: "Read from both sides",
-    says: () =>
-      "Readings were taken from left and right, so an error of the gauge's zero enters with both signs and does not cancel between shafts.",
+    says: (of) =>
+      of.text("zeroKnown") === "true"
+        ? "Readings were taken from left and right. The turn-round check gives the gauge's zero, so it is allowed for."
+        : "Readings were taken from left and right, so an error of the gauge's zero enters with both signs and does not cancel between shafts.",
     doNext: () => "Do the turn-round check, or read all shafts from one side.",
   },
   "gauging.heading-not-measured": {
     title: "Plan view not measured",
     says: (of) =>
-      `${of.numbers.all(of.names("shafts", "shaft"))} ${of.names("shafts", "shaft").length === 1 ? "was" : "were"} taken to run straight along the vehicle in plan view, give or take half a degree.`,
+      `${of.numbers.all(of.names("shafts"))} ${of.names("shafts").length === 1 ? "was" : "were"} taken to run straight along the vehicle in plan view, give or take half a degree.`,
     doNext: () => "If a shaft runs to one side, measure the sideways offset between its two ends and the distance between them.",
   },
   "gauging.check-lower-end": {
-    title: "Close to level: check which end is lower",
-    says: (of) => `${of.name("shaft")} is so close to level that the lower end can be told wrongly, and that would change the result.`,
-    doNext: () => "Look at the sign on the display once more, or lay a level on the shaft, and confirm the word in the reading.",
+    title: "Check which end is lower",
+    says: (of) =>
+      `${of.name("shaft")} is noted as ${of.lean("inclinationDeg")} and nothing checks that; with the other end lower, the joints beside it would work at ${of.angle("mirroredAnglesDeg")} together instead of ${of.angle("anglesDeg")}.`,
+    doNext: () => "Look at the shaft: which end is lower? Confirm the word in the reading, or correct it.",
   },
   "driveline.phasing-not-measured": {
     title: "Phasing assumed, not measured",

@@ -5,35 +5,32 @@ export const readingFindings = {
   "gauging.tube-ends-disagree": {
     title: "The two ends of one tube disagree",
     says: (of) =>
-      `${of.name("shaft")} was read as ${of.gauged("sourceEndDeg")} at its source end and ${of.gauged("drivenEndDeg")} at its driven end: ${of.gauged("differenceDeg")} apart, where the gauge explains ${of.gauged("allowedDeg")}.`,
-    doNext: () =>
-      "Clean paint and rust from under the magnet and read both ends again from the same side, on the machined face or the bare tube, with the shaft turned so that the face is square. If they still disagree, check the tube for a bend.",
+      `${of.name("shaft")} reads ${of.lean("sourceEndDeg")} at its source end and ${of.lean("drivenEndDeg")} at its driven end: ${of.gauged("differenceDeg")} apart, where the gauge explains ${of.gauged("allowedDeg")}.`,
+    doNext: (of) => `${of.doubt} Read both ends from one side, on bare metal, with the shaft turned so that the face is square.`,
   },
   "gauging.repeats-disagree": {
     title: "Repeated readings disagree",
     says: (of) =>
-      `Repeated readings of ${of.name("shaft")} lie ${of.gauged("differenceDeg")} apart, where the gauge explains ${of.gauged("allowedDeg")}.`,
-    doNext: () => "Lift the gauge off, clean the spot and the magnet, and read three times. Strike out the reading that stands alone.",
+      `${of.name("shaft")} was read as ${of.lean("firstDeg")} and as ${of.lean("secondDeg")}: ${of.gauged("differenceDeg")} apart, where the gauge explains ${of.gauged("allowedDeg")}.`,
+    doNext: (of) => `${of.doubt} Lift the gauge off and clean the spot between readings.`,
   },
   "gauging.difference-disagrees": {
     title: "Zeroed reading disagrees",
     says: (of) =>
-      `The zeroed reading from ${of.name("from")} to ${of.name("to")} does not fit the readings of the two shafts: ${of.gauged("differenceDeg")} apart, where the gauge explains ${of.gauged("allowedDeg")}.`,
-    doNext: () =>
-      "Zero the gauge on the first shaft, read the second from the same side without switching off, and read both shafts once more without zeroing.",
+      `The zeroed reading${of.has("from") ? ` from ${of.name("from")} to ${of.name("to")}` : ""} does not fit the readings of the shafts themselves: ${of.gauged("differenceDeg")} apart, where the gauge explains ${of.gauged("allowedDeg")}.`,
+    doNext: (of) => `${of.doubt} Zero the gauge on the first shaft and read the second from the same side without switching off.`,
   },
   "gauging.sides-disagree": {
     title: "Left and right disagree",
     says: (of) =>
-      `${of.name("shaft")} reads ${of.gauged("differenceDeg")} differently from left and right: the gauge has a zero error or lay on a different spot.`,
-    doNext: () => "Do the turn-round check, write both readings down, and read the shaft again from one side.",
+      `${of.name("shaft")} reads ${of.lean("firstDeg")} where ${of.lean("secondDeg")} was to be expected from the other side: ${of.gauged("differenceDeg")} apart, where the gauge explains ${of.gauged("allowedDeg")}.`,
+    doNext: (of) => `${of.doubt} Do the turn-round check of the gauge, then read the shaft again from one side.`,
   },
   "gauging.zero-check-disagrees": {
-    title: "Turn-round check disagrees with itself",
+    title: "Turn-round check disagrees",
     says: (of) =>
-      `The pairs of the turn-round check give zeros ${of.gauged("differenceDeg")} apart, where the gauge explains ${of.gauged("allowedDeg")}.`,
-    doNext: () =>
-      "Repeat the check on one firm, clean spot: read, turn the gauge round on the same spot, read. Do it twice. If it still disagrees, do not use this gauge.",
+      `A reading of the turn-round check lies ${of.gauged("differenceDeg")} from what the others foretell, where the gauge explains ${of.gauged("allowedDeg")}.`,
+    doNext: (of) => `${of.doubt} Repeat the check twice on one firm, clean spot; if it still disagrees, do not use this gauge.`,
   },
   "gauging.wrong-side-of-level": {
     title: "Lower end likely noted the wrong way round",
@@ -53,7 +50,10 @@ export const readingFindings = {
   },
   "gauging.reading-set-aside": {
     title: "A reading was set aside",
-    says: (of) => `One reading of ${of.name("shaft")} contradicts the others and was left out of the result.`,
+    says: (of) =>
+      of.text("shaft") === "zero"
+        ? "One reading of the turn-round check contradicts the others and was left out of the result."
+        : `The reading ${of.lean("readingDeg")} of ${of.name("shaft")} contradicts the others and was left out of the result.`,
     doNext: () => "Read that spot again. If it was a slip, correct it; if it stands, look for its cause before fitting anything.",
   },
 } satisfies Partial<FindingCatalogue>;

@@ -25,7 +25,7 @@ export const terminal: Terminal = {
       "The ending of the output file, .pdf or .html, says which kind is written.\nExit 0: written. 1: nothing could be answered. 2: bad input or usage.",
     completion: "Completion is for bash.",
   },
-  args: { file: "Case file; - reads standard input", newFile: "Case file to write" },
+  args: { file: "Case file; - reads standard input", newFile: "Case file to write", typed: "Words typed so far" },
   flags: {
     layout: "Layout of the driveline",
     title: "Title of the case",
@@ -52,8 +52,7 @@ export const terminal: Terminal = {
     unknownFlag: (input, near) => `There is no flag ${input}${near === "" ? "; --help lists all flags" : typed(near)}`,
     unknownAlias: (input) => `There is no short flag -${input}; --help lists all flags`,
     notAllowed: (flag, input, allowed) => `--${flag}: "${input}" is not known; write ${allowed}`,
-    flagWithoutValue: (flag) => `--${flag} needs a value after it`,
-    flagMissing: (flag) => `--${flag} is missing; add it with its value`,
+    flagWithoutValue: (flag) => `--${flag} needs a value: write --${flag} VALUE`,
     flagTwice: (flag) => `--${flag} is given more than once; give it once`,
     negatedWithValue: (flag) => `--${flag} takes no value; remove what follows the =`,
     argumentMissing: (placeholder) => `${placeholder} is missing; add it after the command`,
@@ -72,8 +71,6 @@ export const terminal: Terminal = {
     exists: (path) => `${path}: is there already and was left alone; name another file, or add --force to overwrite it`,
     cannotRead: (path, why) => `${path}: cannot be read (${why}); check the file and try again`,
     cannotWrite: (path, why) => `${path}: cannot be written (${why}); name another file or folder`,
-    tooLarge: (path, megabytes, limit, n) =>
-      `${path}: ${n.plain(megabytes, 1)} MB is more than a case may have (${n.plain(limit, 1)} MB); check that this is the case and not a recording`,
     notUtf8: (path) => `${path}: is not UTF-8 text; check that this is the case file, or save it as UTF-8`,
     standardInput: "standard input",
   },
@@ -96,11 +93,8 @@ export const terminal: Terminal = {
     complete: "Nothing is lacking for an analysis.",
     noVehicle: "vehicle: not described; add at least its label",
     noComplaint: "complaint: not described; add speed, gear and where it is felt",
-    noMaximumSpeed: "vehicle.maxShaftSpeedRpm: not given; 3000 rpm is taken until it is",
-    noGauging: (driveline) => `gauging: nothing gauged on ${driveline}; gauge every shaft at ride height`,
     noLengths: (driveline) =>
       `lengthMm: ${driveline} has a section without its length, joint centre to joint centre; measure it before planning a correction`,
-    noPhasing: (section) => `phasingDeg: not known on ${section}; compare its two yokes and write the angle`,
   },
   analysed: {
     heading: (driveline, stage, gauging) => `${driveline}, ${stage} (gauging ${gauging})`,

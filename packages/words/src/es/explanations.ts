@@ -13,16 +13,6 @@ export const explanations = (numbers: Numbers): Explanations => ({
       ? `La regla de banco suma y resta los propios ángulos y deja ${bench}; la sacudida de una junta crece con el cuadrado de su ángulo, así que la respuesta exacta es ${exact}.`
       : `La regla de banco suma los ángulos, ${terms.plain} = ${bench}; la sacudida de una junta crece con el cuadrado de su ángulo, y ${terms.squared} deja lo mismo que una sola junta a ${exact}.`;
   },
-  repeat: ({ of, path, share }, nameOf) => {
-    const part = `el ${numbers.share(share)} de la incertidumbre del ángulo equivalente`;
-    if (of === "zero")
-      return `Compruebe el cero del inclinómetro (leer, darle la vuelta en el mismo sitio, leer otra vez): de él viene ${part}.`;
-    if (of.startsWith("heading:")) {
-      const shaft = nameOf(of.slice("heading:".length));
-      return `Mida cuánto se desvía ${shaft} hacia un lado en planta (desplazamiento lateral entre sus extremos): de ahí viene ${part}.`;
-    }
-    return `Levante el inclinómetro, limpie el sitio y lea otra vez ${nameOf(of)} (${path}): de esa lectura viene ${part}.`;
-  },
   nothingToRepeat: "Ninguna lectura destaca: lea cada árbol una vez más, levantando el inclinómetro entre lecturas.",
   notRoadAngles: "No son ángulos de marcha: hay un hallazgo de parada abierto, así que no se da ningún veredicto.",
   bestPhasing: (section, degrees) =>

@@ -19,7 +19,7 @@ export const limitFindings = {
     title: "Ángulo de trabajo incierto",
     says: (of) =>
       `${of.name("joint")} trabaja a ${of.angle("angleDeg")}, entre ${of.angle("lowDeg")} y ${of.angle("highDeg")}: el límite cae dentro, así que no se puede decir a qué lado está.`,
-    doNext: () => "Lea otra vez los dos árboles de esta junta, con comprobación del cero, antes de decidir.",
+    doNext: (of) => of.repeat ?? "Lea otra vez los dos árboles de esta junta, con comprobación del cero, antes de decidir.",
   },
   "cancellation.over": {
     title: "Las juntas no se compensan",
@@ -31,7 +31,7 @@ export const limitFindings = {
     title: "Compensación incierta",
     says: (of) =>
       `El ángulo equivalente es ${of.angle("equivalentDeg")}, entre ${of.angle("lowDeg")} y ${of.angle("highDeg")}; el límite de ${of.angle("maximumDeg")} cae dentro.`,
-    doNext: () => "Repita la lectura que lleva la mayor parte de la incertidumbre antes de pedir o montar nada.",
+    doNext: (of) => of.repeat ?? "Repita la lectura que lleva la mayor parte de la incertidumbre antes de pedir o montar nada.",
   },
   "cancellation.bench-disagrees": {
     title: "La regla de banco y la respuesta exacta no concuerdan",
@@ -65,8 +65,11 @@ export const limitFindings = {
   },
   "motion.uncertain": {
     title: "Movimiento incierto",
-    says: (of) =>
-      `El intervalo de una aceleración contiene su límite${of.has("limitRadS2") ? ` de ${of.acceleration("limitRadS2")}` : ""}, así que no se puede decir si está dentro o fuera.`,
-    doNext: () => "Repita la lectura que lleva la mayor parte de la incertidumbre.",
+    says: (of) => {
+      const limit = of.acceleration("limitRadS2");
+      const what = of.has("section") ? of.name("section") : "El extremo conducido";
+      return `${what} sufre ${of.acceleration("accelerationRadS2")} a ${of.speed("shaftRpm")}, entre ${of.acceleration("lowRadS2")} y ${of.acceleration("highRadS2")}; el límite de ${limit} cae dentro.`;
+    },
+    doNext: (of) => of.repeat ?? "Repita la lectura que lleva la mayor parte de la incertidumbre.",
   },
 } satisfies Partial<FindingCatalogue>;

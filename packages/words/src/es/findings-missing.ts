@@ -10,34 +10,37 @@ export const missingFindings = {
   "gauging.shaft-not-read": {
     title: "Un árbol sin medir",
     says: (of) => `${of.name("shaft")} no se midió; sus juntas y todo lo que pasa por ellas queda sin saber.`,
-    doNext: (of) => `Mida ${of.name("shaft")} a altura de marcha y anote qué extremo está más bajo.`,
+    doNext: (of) => `${of.readPlace("read")} Anote qué extremo está más bajo.`,
   },
   "gauging.no-check-reading": {
     title: "Sin lectura de contraste",
-    says: () => "Cada árbol se leyó una sola vez, así que un descuido no se puede notar.",
-    doNext: () => "Añada un contraste: lea un tubo en los dos extremos, o tome una lectura con cero relativo entre dos árboles vecinos.",
+    says: (of) => `Nada contrasta la lectura de ${of.name("shaft")}, así que un descuido ahí no se puede notar.`,
+    doNext: (of) => of.readPlace("extra"),
   },
   "gauging.zero-not-checked": {
     title: "Cero del inclinómetro sin comprobar",
-    says: () => "El cero del inclinómetro no se conoce y ensancha todos los intervalos.",
+    says: (of) => `El cero del inclinómetro no se conoce; se le concedió ±${of.gauged("assumedDeg")}, y eso ensancha los intervalos.`,
     doNext: () => "Compruebe el cero: leer, darle la vuelta en el mismo sitio, leer otra vez. Anote las dos.",
   },
   "gauging.sides-mixed": {
     title: "Leído desde los dos lados",
-    says: () =>
-      "Se leyó desde la izquierda y desde la derecha, así que un error de cero entra con los dos signos y no se anula entre árboles.",
+    says: (of) =>
+      of.text("zeroKnown") === "true"
+        ? "Se leyó desde la izquierda y desde la derecha. La comprobación del cero da el cero del inclinómetro, y se tuvo en cuenta."
+        : "Se leyó desde la izquierda y desde la derecha, así que un error de cero entra con los dos signos y no se anula entre árboles.",
     doNext: () => "Compruebe el cero dando la vuelta al inclinómetro, o lea todos los árboles desde un lado.",
   },
   "gauging.heading-not-measured": {
     title: "Planta sin medir",
     says: (of) =>
-      `Se supuso que ${of.numbers.all(of.names("shafts", "shaft"))} ${of.names("shafts", "shaft").length === 1 ? "va" : "van"} a lo largo del vehículo en planta, medio grado arriba o abajo.`,
+      `Se supuso que ${of.numbers.all(of.names("shafts"))} ${of.names("shafts").length === 1 ? "va" : "van"} a lo largo del vehículo en planta, medio grado arriba o abajo.`,
     doNext: () => "Si un árbol se desvía hacia un lado, mida el desplazamiento lateral entre sus dos extremos y la distancia entre ellos.",
   },
   "gauging.check-lower-end": {
-    title: "Casi a nivel: compruebe qué extremo está más bajo",
-    says: (of) => `${of.name("shaft")} está tan cerca del nivel que es fácil equivocar el extremo más bajo, y eso cambiaría el resultado.`,
-    doNext: () => "Mire otra vez el signo en la pantalla, o ponga un nivel sobre el árbol, y confirme la palabra en la lectura.",
+    title: "Compruebe qué extremo está más bajo",
+    says: (of) =>
+      `${of.name("shaft")} está anotado como ${of.lean("inclinationDeg")} y nada lo contrasta; con el otro extremo más bajo, las juntas a su lado trabajarían a ${of.angle("mirroredAnglesDeg")} entre las dos en lugar de ${of.angle("anglesDeg")}.`,
+    doNext: () => "Mire el árbol: ¿qué extremo está más bajo? Confirme la palabra en la lectura, o corríjala.",
   },
   "driveline.phasing-not-measured": {
     title: "Fase supuesta, no medida",

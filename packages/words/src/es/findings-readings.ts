@@ -5,35 +5,34 @@ export const readingFindings = {
   "gauging.tube-ends-disagree": {
     title: "Los dos extremos de un tubo no concuerdan",
     says: (of) =>
-      `En ${of.name("shaft")} se leyó ${of.gauged("sourceEndDeg")} en el extremo de la salida y ${of.gauged("drivenEndDeg")} en el conducido: ${of.gauged("differenceDeg")} de diferencia, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
-    doNext: () =>
-      "Quite pintura y óxido de debajo del imán y lea otra vez los dos extremos desde el mismo lado, sobre la cara mecanizada o el tubo limpio, con el árbol girado para que la cara quede a escuadra. Si siguen sin concordar, compruebe si el tubo está doblado.",
+      `${of.name("shaft")} da ${of.lean("sourceEndDeg")} en el extremo de la salida y ${of.lean("drivenEndDeg")} en el conducido: ${of.gauged("differenceDeg")} de diferencia, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
+    doNext: (of) =>
+      `${of.doubt} Lea los dos extremos desde un lado, sobre metal limpio, con el árbol girado para que la cara quede a escuadra.`,
   },
   "gauging.repeats-disagree": {
     title: "Lecturas repetidas no concuerdan",
     says: (of) =>
-      `Las lecturas repetidas de ${of.name("shaft")} distan ${of.gauged("differenceDeg")}, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
-    doNext: () => "Levante el inclinómetro, limpie el sitio y el imán, y lea tres veces. Tache la lectura que queda sola.",
+      `En ${of.name("shaft")} se leyó ${of.lean("firstDeg")} y ${of.lean("secondDeg")}: ${of.gauged("differenceDeg")} de diferencia, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
+    doNext: (of) => `${of.doubt} Levante el inclinómetro y limpie el sitio entre lecturas.`,
   },
   "gauging.difference-disagrees": {
     title: "La lectura con cero relativo no concuerda",
     says: (of) =>
-      `La lectura con cero relativo de ${of.name("from")} a ${of.name("to")} no encaja con las lecturas de los dos árboles: ${of.gauged("differenceDeg")} de diferencia, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
-    doNext: () =>
-      "Ponga a cero el inclinómetro en el primer árbol, lea el segundo desde el mismo lado sin apagarlo, y lea los dos árboles otra vez sin poner a cero.",
+      `La lectura con cero relativo${of.has("from") ? ` de ${of.name("from")} a ${of.name("to")}` : ""} no encaja con las lecturas de los propios árboles: ${of.gauged("differenceDeg")} de diferencia, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
+    doNext: (of) => `${of.doubt} Ponga a cero el inclinómetro en el primer árbol y lea el segundo desde el mismo lado sin apagarlo.`,
   },
   "gauging.sides-disagree": {
     title: "Izquierda y derecha no concuerdan",
     says: (of) =>
-      `${of.name("shaft")} da ${of.gauged("differenceDeg")} de diferencia entre izquierda y derecha: el inclinómetro tiene error de cero o estaba en otro sitio.`,
-    doNext: () => "Compruebe el cero dando la vuelta al inclinómetro, anote las dos lecturas, y lea otra vez el árbol desde un solo lado.",
+      `${of.name("shaft")} da ${of.lean("firstDeg")} donde desde el otro lado se esperaba ${of.lean("secondDeg")}: ${of.gauged("differenceDeg")} de diferencia, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
+    doNext: (of) => `${of.doubt} Compruebe el cero dando la vuelta al inclinómetro, y lea otra vez el árbol desde un lado.`,
   },
   "gauging.zero-check-disagrees": {
-    title: "La comprobación del cero no concuerda consigo misma",
+    title: "La comprobación del cero no concuerda",
     says: (of) =>
-      `Los pares de la comprobación dan ceros que distan ${of.gauged("differenceDeg")}, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
-    doNext: () =>
-      "Repita la comprobación en un sitio firme y limpio: leer, darle la vuelta en el mismo sitio, leer. Hágalo dos veces. Si sigue sin concordar, no use este inclinómetro.",
+      `Una lectura de la comprobación del cero dista ${of.gauged("differenceDeg")} de lo que predicen las demás, donde el inclinómetro explica ${of.gauged("allowedDeg")}.`,
+    doNext: (of) =>
+      `${of.doubt} Repita la comprobación dos veces en un sitio firme y limpio; si sigue sin concordar, no use este inclinómetro.`,
   },
   "gauging.wrong-side-of-level": {
     title: "Extremo más bajo probablemente anotado al revés",
@@ -53,7 +52,10 @@ export const readingFindings = {
   },
   "gauging.reading-set-aside": {
     title: "Una lectura quedó apartada",
-    says: (of) => `Una lectura de ${of.name("shaft")} contradice a las demás y no entró en el resultado.`,
+    says: (of) =>
+      of.text("shaft") === "zero"
+        ? "Una lectura de la comprobación del cero contradice a las demás y no entró en el resultado."
+        : `La lectura ${of.lean("readingDeg")} de ${of.name("shaft")} contradice a las demás y no entró en el resultado.`,
     doNext: () => "Lea otra vez ese sitio. Si fue un descuido, corríjalo; si se mantiene, busque la causa antes de montar nada.",
   },
 } satisfies Partial<FindingCatalogue>;

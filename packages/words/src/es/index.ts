@@ -2,11 +2,13 @@ import type { Catalogue } from "../catalogue.js";
 import { numbersOf } from "../numbers/numbers.js";
 import { cautions } from "./cautions.js";
 import { explanations } from "./explanations.js";
+import { figures } from "./figures.js";
 import { limitFindings } from "./findings-limits.js";
 import { missingFindings } from "./findings-missing.js";
 import { readingFindings } from "./findings-readings.js";
 import { stateFindings } from "./findings-state.js";
 import { labels } from "./labels.js";
+import { phrases } from "./phrases.js";
 import { problems } from "./problems.js";
 import { terminal } from "./terminal.js";
 
@@ -21,6 +23,8 @@ export const es: Catalogue = {
   findings: { ...stateFindings, ...readingFindings, ...missingFindings, ...limitFindings },
   problems,
   wholeFile: "el fichero",
+  figures,
+  phrases: phrases(numbers),
   explanations: explanations(numbers),
   cautions,
   terminal,

@@ -25,7 +25,7 @@ export const terminal: Terminal = {
       "La terminación del fichero de salida, .pdf o .html, dice qué se escribe.\nSalida 0: escrito. 1: no se pudo responder nada. 2: entrada o uso incorrectos.",
     completion: "El completado es para bash.",
   },
-  args: { file: "Caso; - lee la entrada estándar", newFile: "Caso que se escribe" },
+  args: { file: "Caso; - lee la entrada estándar", newFile: "Caso que se escribe", typed: "Palabras escritas hasta ahora" },
   flags: {
     layout: "Disposición de la línea de transmisión",
     title: "Título del caso",
@@ -52,8 +52,7 @@ export const terminal: Terminal = {
     unknownFlag: (input, near) => `No existe la opción ${input}${near === "" ? "; --help muestra todas" : typed(near)}`,
     unknownAlias: (input) => `No existe la opción corta -${input}; --help muestra todas`,
     notAllowed: (flag, input, allowed) => `--${flag}: no se conoce "${input}"; escriba ${allowed}`,
-    flagWithoutValue: (flag) => `--${flag} necesita un valor detrás`,
-    flagMissing: (flag) => `falta --${flag}; añádala con su valor`,
+    flagWithoutValue: (flag) => `--${flag} necesita un valor: escriba --${flag} VALOR`,
     flagTwice: (flag) => `--${flag} está más de una vez; póngala una sola vez`,
     negatedWithValue: (flag) => `--${flag} no lleva valor; quite lo que sigue al =`,
     argumentMissing: (placeholder) => `falta ${placeholder}; añádalo tras la orden`,
@@ -72,8 +71,6 @@ export const terminal: Terminal = {
     exists: (path) => `${path}: ya existe y se dejó como está; nombre otro fichero, o añada --force para sobrescribirlo`,
     cannotRead: (path, why) => `${path}: no se puede leer (${why}); revise el fichero e inténtelo otra vez`,
     cannotWrite: (path, why) => `${path}: no se puede escribir (${why}); nombre otro fichero u otra carpeta`,
-    tooLarge: (path, megabytes, limit, n) =>
-      `${path}: ${n.plain(megabytes, 1)} MB es más de lo que un caso puede tener (${n.plain(limit, 1)} MB); compruebe que es el caso y no un registro`,
     notUtf8: (path) => `${path}: no es texto UTF-8; compruebe que es el caso, o guárdelo como UTF-8`,
     standardInput: "entrada estándar",
   },
@@ -97,11 +94,8 @@ export const terminal: Terminal = {
     complete: "No falta nada para un análisis.",
     noVehicle: "vehicle: sin describir; añada al menos su nombre",
     noComplaint: "complaint: sin describir; añada velocidad, marcha y dónde se nota",
-    noMaximumSpeed: "vehicle.maxShaftSpeedRpm: sin indicar; mientras tanto se toman 3000 rpm",
-    noGauging: (driveline) => `gauging: nada medido en ${driveline}; mida cada árbol a altura de marcha`,
     noLengths: (driveline) =>
       `lengthMm: ${driveline} tiene un tramo sin su longitud, de centro a centro de junta; mídala antes de planear una corrección`,
-    noPhasing: (section) => `phasingDeg: no se conoce en ${section}; compare sus dos horquillas y anote el ángulo`,
   },
   analysed: {
     heading: (driveline, stage, gauging) => `${driveline}, ${stage} (medición ${gauging})`,

@@ -1,0 +1,44 @@
+import type { Numbers } from "../numbers/numbers.js";
+import type { Phrases } from "../phrases.js";
+import { spelledPlace } from "../what-to-repeat.js";
+
+const TURN_ROUND = "Do the turn-round check of the gauge: read, turn the gauge round on the same spot, read again";
+
+export const phrases = (numbers: Numbers): Phrases => ({
+  causes: {
+    "lower-end": "the lower end noted the wrong way round",
+    side: "read from the other side than noted",
+    "rows-swapped": "two readings noted in each other's place",
+    "not-zeroed": "the gauge not zeroed",
+    "rust-or-paint": "rust or paint under the magnet",
+    "bent-tube": "a bent tube",
+    "not-on-machined-face": "the gauge not on the machined face",
+    "face-not-square": "the shaft not turned so that the face is square",
+    "not-same-spot": "not turned round on the same spot",
+    misread: "the display misread",
+    "zero-far-off": "a gauge whose zero is far off",
+  },
+  readPlace: (spelled, nameOf) => {
+    const { kind, shaft, other } = spelledPlace(spelled);
+    if (kind === "turn-round") return `${TURN_ROUND}.`;
+    if (kind === "between") return `Zero the gauge on ${nameOf(shaft)} and read ${nameOf(other)} from the same side.`;
+    if (kind === "along") return `Read ${nameOf(shaft)}.`;
+    return `Read ${nameOf(shaft)} at its ${kind === "source-end" ? "source" : "driven"} end.`;
+  },
+  repeat: ({ of, path, share }, nameOf) => {
+    const part = `${numbers.share(share)} of the uncertainty`;
+    if (of === "zero") return `${TURN_ROUND}; the gauge's zero carries ${part}.`;
+    if (of.startsWith("heading:"))
+      return `Measure how far ${nameOf(of.slice("heading:".length))} runs to one side in plan view (sideways offset between its ends); that carries ${part}.`;
+    return `Lift the gauge off, clean the spot and read ${nameOf(of)} again (${path}); that reading carries ${part}.`;
+  },
+  doubt: (likelier, readings, causes) => {
+    const first = likelier ?? numbers.all(readings);
+    return [
+      likelier === null
+        ? `The numbers do not tell which is wrong: read again ${first}.`
+        : `Likelier wrong is ${first}: read that again first.`,
+      ...(causes.length === 0 ? [] : [`Usual causes: ${numbers.any(causes)}.`]),
+    ].join(" ");
+  },
+});
