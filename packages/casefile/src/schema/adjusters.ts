@@ -4,7 +4,7 @@ import { variant } from "./variant.js";
 
 const sizesFirst = (key: string) => (value: Readonly<Record<string, unknown>>) => (Object.hasOwn(value, key) ? 0 : 1);
 
-/** What the shop can lay hands on: a list of sizes, or a range in steps. Signed as the amount is; nought is always possible and need not be listed. */
+/** What the shop can lay hands on: a list of sizes, or a range in steps, against what stands now. Signed as the amount is; nought is always possible and need not be listed. */
 const stockMm = variant(
   [z.object({ sizesMm: z.array(offsetMm).min(1).max(200) }), z.object({ minMm: offsetMm, maxMm: offsetMm, stepMm: positiveMm })],
   sizesFirst("sizesMm"),
@@ -22,6 +22,8 @@ const common = {
   label: text.optional(),
   /** Labour weight of using it at all, in hours or any one measure kept through the case. */
   labour: z.number().min(0).max(1000).optional(),
+  /** Cost of its parts, in the same measure. */
+  parts: z.number().min(0).max(1000).optional(),
 };
 
 const inMm = { stock: stockMm, fittedMm: offsetMm.optional() };

@@ -14,6 +14,7 @@ const state = z.object({
   id,
   label: text.optional(),
   driveline: id.optional(),
+  /** As a ride-height amount: + = body higher over the axle than as gauged, - = lower. */
   axleTravelMm: offsetMm.optional(),
   pinionPitchDeg: signedDeg.optional(),
   load: z.enum(["none", "drive-torque", "coast-torque"]).optional(),

@@ -37,6 +37,7 @@ const joint = z.object({
 /** Side-view geometry of what guides the axle, from the axle centre as gauged, vehicle forward and up. */
 const link = z.object({ frameForwardMm: offsetMm, frameUpMm: offsetMm, axleForwardMm: offsetMm, axleUpMm: offsetMm });
 const suspension = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("rate"), pinionPitchDegPerMm: z.number().min(-10).max(10) }),
   z.object({ kind: z.literal("leaf"), fixedEyeForwardMm: offsetMm, fixedEyeUpMm: offsetMm, shackleEyeForwardMm: offsetMm.optional() }),
   z.object({ kind: z.literal("links"), lower: link, upper: link }),
 ]);
@@ -46,6 +47,8 @@ const axle = z.object({
   centreToJointMm: positiveMm.optional(),
   jointAboveCentreMm: offsetMm.optional(),
   springPosition: z.enum(["above-axle", "below-axle"]).optional(),
+  /** Of the spring pad, signed as a shaft's inclination; level when left out. */
+  padInclinationDeg: signedDeg.optional(),
   steered: z.boolean().optional(),
   casterDeg: signedDeg.nullable().optional(),
   casterMinimumDeg: signedDeg.nullable().optional(),
@@ -60,6 +63,8 @@ export const driveline = z.object({
   id,
   label: text.optional(),
   runs: z.enum(["rearward", "forward"]),
+  /** First joint centre from the first joint centre of `drivelines[0]`. */
+  firstJoint: z.object({ forwardMm: offsetMm, leftMm: offsetMm.optional(), upMm: offsetMm }).optional(),
   source: end.optional(),
   sections: z.array(section).max(5),
   driven: end.optional(),
