@@ -1,6 +1,6 @@
 import type { Finding } from "../findings/index.js";
 import type { Gauging, Reading } from "./gauging.js";
-import { fitLinear } from "./linear-fit.js";
+import { fitLinear, type LinearFit } from "./linear-fit.js";
 import { type Observation, observationsOf } from "./observation.js";
 
 /** Below this redundancy number a slip of a degree drowns in the gauge's errors: it would have to exceed some 4 u / sqrt(0.1), or 13 u, of one reading. */
@@ -27,8 +27,7 @@ function tellingOf(shaft: string, kept: readonly Observation[]): readonly number
 }
 
 /** Index of the least checked reading of a shaft, where it is not checked enough. */
-function weakestOf(shaft: string, kept: readonly Observation[]): number | null {
-  const { residualMaker } = fitLinear(kept);
+function weakestOf(shaft: string, kept: readonly Observation[], { residualMaker }: LinearFit): number | null {
   const redundancy = (k: number): number => residualMaker[k]?.[k] ?? 0;
   const telling = tellingOf(shaft, kept);
   const weakest = telling.reduce<number | null>((least, k) => (least === null || redundancy(k) < redundancy(least) ? k : least), null);
@@ -75,15 +74,16 @@ function extraFor(shaft: string, gauging: Gauging, kept: readonly Observation[],
     const readings = gauging.readings.filter(({ path }) => keptPaths.has(path));
     const zeroCheck = gauging.gauge.zeroCheck.filter(({ path }) => keptPaths.has(path));
     const better = observationsOf(add({ ...gauging, readings, gauge: { ...gauging.gauge, zeroCheck } }), shafts);
-    return weakestOf(shaft, better) === null;
+    return weakestOf(shaft, better, fitLinear(better)) === null;
   };
   return (extras.find(helps) ?? extras[0] ?? turnRound).name;
 }
 
 /** The shafts of which a slip could not be seen from the readings kept, and what to read to see it. kept: at least one observation. */
 export function uncheckedShafts(kept: readonly Observation[], gauging: Gauging, shafts: readonly string[]): readonly UncheckedShaft[] {
+  const fit = fitLinear(kept);
   return shafts.flatMap((shaft) => {
-    const weakest = weakestOf(shaft, kept);
+    const weakest = weakestOf(shaft, kept, fit);
     const path = weakest === null ? undefined : kept[weakest]?.path;
     return path === undefined ? [] : [{ shaft, path, extra: extraFor(shaft, gauging, kept, shafts) }];
   });

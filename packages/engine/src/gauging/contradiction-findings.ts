@@ -23,8 +23,9 @@ function namedSlip(verdict: SlipVerdict, observations: readonly Observation[]): 
   if (!first) return [];
   const onePlace = new Set(slips.map(({ blames }) => at(observations, blames).map(shaftOf).join())).size === 1;
   if (!onePlace) return [];
+  const readings = [...new Set(slips.flatMap(({ blames }) => at(observations, blames).map(({ path }) => path)))];
   const finding = (code: Finding["code"], params: FindingParams): readonly Finding[] => [
-    { code, severity: "warn", path: first.path, params: { ...params, readings: blamed.map(({ path }) => path) } },
+    { code, severity: "warn", path: first.path, params: { ...params, readings } },
   ];
   if (kind === "lower-end" && first.kind !== "zero-check") return finding("gauging.wrong-side-of-level", { shaft: shaftOf(first) });
   if (kind === "rows-swapped") return finding("gauging.rows-swapped", { shafts: blamed.map(shaftOf) });

@@ -5,7 +5,7 @@ import type { Observation } from "./observation.js";
  * How many standard uncertainties a contrast of the readings may stray before they contradict one another.
  * Chosen by simulation with rectangular, bounded errors and real rounding (docs/verification.md): false alarms stay under 2 % of clean gaugings.
  */
-export const CRITICAL_CONTRAST = 3;
+export const CRITICAL_CONTRAST = 3.25;
 
 /** A contrast that the fit leaves less than this of cannot be tested. */
 export const LEAST_REDUNDANCY = 1e-6;

@@ -17,6 +17,8 @@ export interface Disagreement {
 
 interface Comparison {
   readonly code: FindingCode;
+  /** How far what is compared goes with the target reading: a zero goes with half of it. */
+  readonly share: number;
   readonly target: number;
   readonly members: readonly number[];
   readonly params: FindingParams;
@@ -46,6 +48,8 @@ function pairParams(a: Observation & { kind: "absolute" }, b: Observation & { ki
   };
 }
 
+const sharesSlope = (a: Observation, b: Observation): boolean => a.row.every((entry, k) => entry === 0 || (b.row[k] ?? 0) !== 0);
+
 /** The comparisons that a list of observations offers: two readings of one shaft, a zeroed reading against its shafts, one pair of the turn-round check against the rest. */
 function comparisonsIn(observations: readonly Observation[]): readonly Comparison[] {
   const indicesWhere = (holds: (observation: Observation) => boolean): readonly number[] =>
@@ -57,17 +61,22 @@ function comparisonsIn(observations: readonly Observation[]): readonly Compariso
       return ofShaft(a.reading.shaft).flatMap((j): readonly Comparison[] => {
         const b = observations[j] as Observation;
         if (j <= i || b.kind !== "absolute") return [];
-        return [{ code: codeOfPair(a, b), target: i, members: [i, j, ...checks], params: pairParams(a, b) }];
+        return [{ code: codeOfPair(a, b), share: 1, target: i, members: [i, j, ...checks], params: pairParams(a, b) }];
       });
     }
     if (a.kind === "difference") {
       const { from, to } = a.reading;
       const params = { from, to, firstDeg: degrees(a.value), readings: [a.path] };
-      return [{ code: "gauging.difference-disagrees", target: i, members: [i, ...ofShaft(from), ...ofShaft(to), ...checks], params }];
+      return [
+        { code: "gauging.difference-disagrees", share: 1, target: i, members: [i, ...ofShaft(from), ...ofShaft(to), ...checks], params },
+      ];
     }
     if (a.kind === "zero-check") {
-      const params = { firstDeg: degrees(a.value), readings: [a.path] };
-      return [{ code: "gauging.zero-check-disagrees", target: i, members: checks, params }];
+      const b = observations[i + 1];
+      // Pairs are told by the slope they share; one that has lost its partner tells nothing.
+      if (b?.kind !== "zero-check" || !sharesSlope(a, b)) return [];
+      const params = { firstDeg: degrees((a.value + b.value) / 2), readings: [a.path, b.path] };
+      return [{ code: "gauging.zero-check-disagrees", share: 0.5, target: i, members: checks, params }];
     }
     return [];
   });
@@ -83,11 +92,11 @@ function measure(comparison: Comparison, observations: readonly Observation[]): 
     if (redundancy < LEAST_REDUNDANCY) continue;
     const of = observations[comparison.target] as Observation;
     // The residual against what the others foretell, and the standard uncertainty of that difference.
-    const difference = (of.u * (fit.residuals[at] ?? 0)) / redundancy;
-    const u = of.u / Math.sqrt(redundancy);
+    const difference = (comparison.share * of.u * (fit.residuals[at] ?? 0)) / redundancy;
+    const u = (comparison.share * of.u) / Math.sqrt(redundancy);
     const measured = { differenceDeg: Math.abs(degrees(difference)), allowedDeg: degrees(CRITICAL_CONTRAST * u) };
-    const foretold = "secondDeg" in comparison.params ? {} : { secondDeg: degrees(of.value - difference) };
-    return { code: comparison.code, of, params: { ...comparison.params, ...foretold, ...measured }, size: Math.abs(difference) / u };
+    const { firstDeg, secondDeg = (firstDeg as number) - degrees(difference) } = comparison.params;
+    return { code: comparison.code, of, params: { ...comparison.params, secondDeg, ...measured }, size: Math.abs(difference) / u };
   }
   return null;
 }
@@ -97,6 +106,7 @@ const againstAll = (observations: readonly Observation[], target: number): Compa
   const of = observations[target] as Observation;
   return {
     code: of.kind === "difference" ? "gauging.difference-disagrees" : "gauging.sides-disagree",
+    share: 1,
     target,
     members: observations.map((_, k) => k),
     params: { ...(of.kind === "absolute" ? { shaft: of.reading.shaft } : {}), firstDeg: degrees(of.value), readings: [of.path] },

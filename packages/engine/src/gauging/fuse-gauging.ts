@@ -87,6 +87,8 @@ const headingFindings = (shafts: readonly string[], headings: readonly HeadingEs
  */
 export function fuseGauging(gauging: Gauging, driveline: Driveline): PoseModel {
   const shafts = shaftIds(driveline);
+  const stranger = gauging.headings.find(({ shaft }) => !shafts.includes(shaft));
+  if (stranger) throw new RangeError(`no shaft ${stranger.shaft} in this driveline`);
   const observations = gauging.readings.length === 0 ? [] : observationsOf(gauging, shafts);
   const { kept, findings } = findContradictions(observations, gauging, shafts);
   const inclinations = estimateInclinations(kept, gauging, shafts);

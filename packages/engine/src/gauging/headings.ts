@@ -47,7 +47,7 @@ const unmeasured = (shaft: string, path: string): HeadingEstimate => ({
 
 /**
  * Heading of a shaft in radians, positive toward chain +Y, in (-pi/2, pi/2): the mean of its readings weighted by 1/u^2.
- * inclination: of that shaft, 0 where unknown. Without a reading, or with an offset longer than the shaft, it is 0 with u = 0.5 deg, assumed.
+ * inclination: of that shaft, 0 where unknown. Without a reading, or where one of them is an offset longer than the shaft, it is 0 with u = 0.5 deg, assumed.
  */
 export function headingOf(shaft: string, inclination: number, gauging: Gauging): HeadingEstimate {
   const readings = gauging.headings

@@ -37,14 +37,14 @@ const dot = (a: readonly number[], b: readonly number[]): number => a.reduce((su
  */
 export function fitLinear(equations: readonly Equation[]): LinearFit {
   const whitened = new Matrix(equations.map(({ row, u }) => row.map((entry) => entry / u)));
-  const values = equations.map(({ value, u }) => value / u);
+  const values = equations.map(({ value }) => value);
+  const whitenedValues = equations.map(({ value, u }) => value / u);
   const svd = new SingularValueDecomposition(whitened, { autoTranspose: true });
   const singular = svd.diagonal;
   const kept = singular.flatMap((s, k) => (s > RANK_TOLERANCE * Math.max(...singular) ? [k] : []));
   const left = kept.map((k) => svd.leftSingularVectors.getColumn(k));
   const right = kept.map((k) => svd.rightSingularVectors.getColumn(k));
-  const unknowns = whitened.columns;
-  const gain = Array.from({ length: unknowns }, (_, p) =>
+  const gain = Array.from({ length: whitened.columns }, (_, p) =>
     equations.map(({ u }, i) =>
       kept.reduce((sum, k, j) => sum + ((right[j]?.[p] ?? 0) * (left[j]?.[i] ?? 0)) / ((singular[k] as number) * u), 0),
     ),
@@ -52,21 +52,13 @@ export function fitLinear(equations: readonly Equation[]): LinearFit {
   const residualMaker = equations.map((_, i) =>
     equations.map((__, j) => left.reduce((rest, column) => rest - (column[i] as number) * (column[j] as number), i === j ? 1 : 0)),
   );
-  const residuals = residualMaker.map((row) => dot(row, values));
+  const residuals = residualMaker.map((row) => dot(row, whitenedValues));
   return {
-    estimate: gain.map((row) =>
-      dot(
-        row,
-        equations.map(({ value }) => value),
-      ),
-    ),
+    estimate: gain.map((row) => dot(row, values)),
     gain,
     residualMaker,
     residuals,
     misfit: dot(residuals, residuals),
-    known: Array.from(
-      { length: unknowns },
-      (_, p) => right.reduce((rest, column) => rest - (column[p] as number) ** 2, 1) < KNOWN_TOLERANCE,
-    ),
+    known: gain.map((_, p) => right.reduce((rest, column) => rest - (column[p] as number) ** 2, 1) < KNOWN_TOLERANCE),
   };
 }

@@ -33,15 +33,18 @@ export function withAssumedZero(observations: readonly Observation[], gauging: G
   return [...observations, zeroWithin(halfWidth, origin, pathOfGauge(gauging), widthOf(observations), zeroIndex(shafts))];
 }
 
-/** The observations that contradictions are looked for in: joined by a zero within `BELIEVABLE_ZERO`, so that a zero of several degrees stands out. */
-export const withBelievableZero = (
+/**
+ * The observations that contradictions are looked for in: where the readings tell the zero, joined by a zero within `BELIEVABLE_ZERO`, so that one of
+ * several degrees stands out; where they do not, by the assumed zero, against which the explanations are weighed.
+ */
+export function withBelievableZero(
   observations: readonly Observation[],
   gauging: Gauging,
   shafts: readonly string[],
-): readonly Observation[] => [
-  ...observations,
-  zeroWithin(BELIEVABLE_ZERO, "assumed", pathOfGauge(gauging), widthOf(observations), zeroIndex(shafts)),
-];
+): readonly Observation[] {
+  if (isZeroOpen(observations, shafts)) return withAssumedZero(observations, gauging, shafts);
+  return [...observations, zeroWithin(BELIEVABLE_ZERO, "assumed", pathOfGauge(gauging), widthOf(observations), zeroIndex(shafts))];
+}
 
 /** The fit that the estimate rests on. Needs at least one observation. */
 export const fitWithAssumedZero = (observations: readonly Observation[], gauging: Gauging, shafts: readonly string[]): LinearFit =>
