@@ -1,0 +1,4 @@
+export * from "./coincidences.js";
+export * from "./rolling-circumference.js";
+export * from "./rotating-parts.js";
+export * from "./tyre-size.js";
