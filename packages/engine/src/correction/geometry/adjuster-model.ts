@@ -1,4 +1,14 @@
-import { type Adjuster, amountsOf, type CorrectionInput, type Reason, reason, stepOf } from "../model/index.js";
+import type { FindingParams } from "../../findings/index.js";
+import {
+  type Adjuster,
+  amountsOf,
+  type CorrectionDriveline,
+  type CorrectionInput,
+  type Reason,
+  type ReasonCode,
+  reason,
+  stepOf,
+} from "../model/index.js";
 
 /** An adjuster with its places looked up. */
 export interface AdjusterModel {
@@ -27,40 +37,40 @@ export function adjusterModel(adjuster: Adjuster, input: CorrectionInput): Adjus
   const d = input.drivelines.findIndex(({ driveline }) => driveline.id === adjuster.drivelineId);
   const on = input.drivelines[d];
   if (!on) return model(adjuster, [], -1, null, reason("correction.unknown-driveline", adjuster.path, { driveline: adjuster.drivelineId }));
-  const fail = (code: Parameters<typeof reason>[0], params = {}): AdjusterModel =>
+  const fail: Fail = (code, params = {}) =>
     model(adjuster, [d], -1, null, reason(code, adjuster.path, { adjuster: adjuster.id, ...params }));
 
+  const use = (place = -1, mounting: AdjusterModel["mounting"] = null): AdjusterModel => model(adjuster, [d], place, mounting, null);
   switch (adjuster.kind) {
     case "axle-wedge":
-      return on.axle?.steered && !on.axle.caster ? fail("correction.caster-not-given") : model(adjuster, [d], -1, null, null);
+      return on.axle?.steered && !on.axle.caster ? fail("correction.caster-not-given") : use();
     case "support-drop":
-    case "support-shift": {
-      const joint = on.driveline.joints.findIndex(({ id }) => id === adjuster.jointId);
-      if (joint < 0) return fail("correction.unknown-joint", { joint: adjuster.jointId });
-      const support = on.supports.find(({ jointId }) => jointId === adjuster.jointId);
-      if (!support || joint === 0 || joint === on.driveline.joints.length - 1)
-        return fail("correction.support-not-given", { joint: adjuster.jointId });
-      const bare = on.driveline.sections.find(({ length }) => length === undefined);
-      if (bare) return fail("correction.length-not-measured", { section: bare.id });
-      return model(adjuster, [d], joint, support.mounted, null);
-    }
+    case "support-shift":
+      return onSupport(adjuster.jointId, on, use, fail);
     case "ride-height":
-      return adjuster.pitchPerMetre === null && !on.axle?.guide
-        ? fail("correction.axle-guide-not-measured")
-        : model(adjuster, [d], -1, null, null);
+      return adjuster.pitchPerMetre === null && !on.axle?.guide ? fail("correction.axle-guide-not-measured") : use();
     case "link-length":
-      return adjuster.pitchPerMetre === null && on.axle?.guide?.kind !== "links"
-        ? fail("correction.axle-guide-not-measured")
-        : model(adjuster, [d], -1, null, null);
+      return adjuster.pitchPerMetre === null && on.axle?.guide?.kind !== "links" ? fail("correction.axle-guide-not-measured") : use();
     case "rephase": {
       const section = on.driveline.sections.findIndex(({ id }) => id === adjuster.sectionId);
       if (section < 0) return fail("correction.unknown-section", { section: adjuster.sectionId });
-      const { phasing } = on.driveline.sections[section] as (typeof on.driveline.sections)[number];
-      return phasing === null
-        ? fail("correction.phasing-not-measured", { section: adjuster.sectionId })
-        : model(adjuster, [d], section, null, null);
+      const unknown = on.driveline.sections[section]?.phasing == null;
+      return unknown ? fail("correction.phasing-not-measured", { section: adjuster.sectionId }) : use(section);
     }
   }
+}
+
+type Fail = (code: ReasonCode, params?: FindingParams) => AdjusterModel;
+type Use = (place: number, mounting: AdjusterModel["mounting"]) => AdjusterModel;
+
+/** A support's move needs its joint, its bearing and every length of the driveline. */
+function onSupport(jointId: string, { driveline, supports }: CorrectionDriveline, use: Use, fail: Fail): AdjusterModel {
+  const joint = driveline.joints.findIndex(({ id }) => id === jointId);
+  if (joint < 0) return fail("correction.unknown-joint", { joint: jointId });
+  const support = supports.find((each) => each.jointId === jointId);
+  if (!support || joint === 0 || joint === driveline.joints.length - 1) return fail("correction.support-not-given", { joint: jointId });
+  const bare = driveline.sections.find(({ length }) => length === undefined);
+  return bare ? fail("correction.length-not-measured", { section: bare.id }) : use(joint, support.mounted);
 }
 
 function model(

@@ -19,7 +19,9 @@ export function drawRecords(model: CorrectionModel, draws: number, seed: number)
   const scratch = model.drivelines.map(({ nominal }) => copyQuantities(nominal));
   const records = model.drivelines.map(({ topology }) => new Float64Array((draws + 1) * topology.layout.stride));
   for (let row = 0; row <= draws; row++) {
-    model.drivelines.forEach(({ nominal }, d) => resetQuantities(scratch[d] as Quantities, nominal));
+    model.drivelines.forEach(({ nominal }, d) => {
+      resetQuantities(scratch[d] as Quantities, nominal);
+    });
     if (row > 0) {
       for (const source of model.sources) {
         const deviate = source.shape === "normal" ? normal() : Math.sqrt(3) * (2 * uniform() - 1);
@@ -31,7 +33,19 @@ export function drawRecords(model: CorrectionModel, draws: number, seed: number)
   return { draws, records };
 }
 
-/** The best estimate with one source moved by so many of its standard uncertainties; for shares of the variance. */
+/** The best estimate alone, one row. */
+export function bestRecords(model: CorrectionModel): readonly Float64Array[] {
+  const records = model.drivelines.map(({ topology }) => new Float64Array(topology.layout.stride));
+  writeRow(
+    model,
+    model.drivelines.map(({ nominal }) => nominal),
+    records,
+    0,
+  );
+  return records;
+}
+
+/** The best estimate with one source moved by so many of its standard uncertainties. */
 export function nudgedRecords(model: CorrectionModel, source: number, deviate: number): readonly Float64Array[] {
   const scratch = model.drivelines.map(({ nominal }) => copyQuantities(nominal));
   const { apply, u } = model.sources[source] as (typeof model.sources)[number];
@@ -42,7 +56,7 @@ export function nudgedRecords(model: CorrectionModel, source: number, deviate: n
 }
 
 function writeRow(model: CorrectionModel, quantities: readonly Quantities[], records: readonly Float64Array[], row: number): void {
-  model.drivelines.forEach(({ topology }: DrivelineModel, d) =>
-    writeRecord(topology, quantities[d] as Quantities, records[d] as Float64Array, row * topology.layout.stride),
-  );
+  model.drivelines.forEach(({ topology }: DrivelineModel, d) => {
+    writeRecord(topology, quantities[d] as Quantities, records[d] as Float64Array, row * topology.layout.stride);
+  });
 }

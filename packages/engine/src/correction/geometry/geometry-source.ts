@@ -13,6 +13,8 @@ export interface GeometrySource {
   readonly origin: "gauge" | "tape" | "stated";
   readonly shape: "rectangular" | "normal";
   readonly u: number;
+  /** The truth scatters about the value, not the value about the truth: nobody measured it. */
+  readonly assumed: boolean;
   readonly apply: (all: readonly Quantities[], error: number) => void;
 }
 
@@ -38,6 +40,7 @@ function poseSources({ driveline, poses }: CorrectionDriveline, d: number): read
       origin: "gauge",
       shape: source.shape,
       u: source.u,
+      assumed: source.origin === "assumed",
       apply: (all, error) => {
         const { inclination, heading } = all[d] as Quantities;
         for (let s = 0; s < inclinationBy.length; s++) {
@@ -60,22 +63,37 @@ function tapeSources(
     origin: "tape",
     shape: "rectangular",
     u: half(accuracy.tape),
+    assumed: false,
     apply: (all, error) => apply(all[d] as Quantities, error),
   });
   const lengths = driveline.sections.flatMap(({ id, length }, k) =>
-    length === undefined ? [] : [tape(`length:${id}`, `sections[${k}].length`, (q, e) => void (q.length[k] = (q.length[k] as number) + e))],
+    length === undefined
+      ? []
+      : [
+          tape(`length:${id}`, `sections[${k}].length`, (q, e) => {
+            q.length[k] = (q.length[k] as number) + e;
+          }),
+        ],
   );
   const bearings = driveline.joints.flatMap(({ id }, j) =>
     supports.some(({ jointId, bearingToJoint }) => jointId === id && bearingToJoint)
-      ? [tape(`bearing:${id}`, `joints[${j}].support.bearingToJoint`, (q, e) => void (q.bearing[j] = (q.bearing[j] as number) + e))]
+      ? [
+          tape(`bearing:${id}`, `joints[${j}].support.bearingToJoint`, (q, e) => {
+            q.bearing[j] = (q.bearing[j] as number) + e;
+          }),
+        ]
       : [],
   );
   const arms =
     axle?.centreToJoint == null
       ? []
       : [
-          tape("centre-to-joint", "axle.centreToJoint", (q, e) => void (q.arm += e)),
-          tape("joint-above-centre", "axle.jointAboveCentre", (q, e) => void (q.above += e)),
+          tape("centre-to-joint", "axle.centreToJoint", (q, e) => {
+            q.arm += e;
+          }),
+          tape("joint-above-centre", "axle.jointAboveCentre", (q, e) => {
+            q.above += e;
+          }),
         ];
   return [...lengths, ...bearings, ...arms];
 }
@@ -100,6 +118,7 @@ function axleSources(
     origin,
     shape: "rectangular",
     u,
+    assumed: origin === "stated",
     apply: (all, error) => apply(all[d] as Quantities, error),
   });
   const addTo = (chosen: readonly number[]) => (q: Quantities, e: number) => {
@@ -118,10 +137,21 @@ function axleSources(
       : [];
   });
   const rate = guideRateUncertainty(axle?.guide ?? null, on.runs, input.accuracy.tape);
-  const guides = rate > 0 ? [source("axle-guide", `${path}.axle`, "tape", rate, (q, e) => void (q.guideError += e))] : [];
+  const guides =
+    rate > 0
+      ? [
+          source("axle-guide", `${path}.axle`, "tape", rate, (q, e) => {
+            q.guideError += e;
+          }),
+        ]
+      : [];
   const pads = input.adjusters.flatMap((adjuster) =>
     adjuster.kind === "axle-wedge" && adjuster.drivelineId === id
-      ? [source("pad", adjuster.path, "tape", padShare(adjuster, input), (q, e) => void (q.padError += e))]
+      ? [
+          source("pad", adjuster.path, "tape", padShare(adjuster, input), (q, e) => {
+            q.padError += e;
+          }),
+        ]
       : [],
   );
   return [...pitches, ...windUps, ...guides, ...pads];
@@ -145,6 +175,7 @@ function powertrainSources({ powertrain, drivelines, accuracy, adjusters }: Corr
       origin: "tape",
       shape: "rectangular",
       u: half(accuracy.tape),
+      assumed: false,
       apply: (all, error) =>
         all.forEach((q, d) => {
           const signed = forward ? chainSign((drivelines[d] as CorrectionDriveline).runs) * error : error;
@@ -156,8 +187,12 @@ function powertrainSources({ powertrain, drivelines, accuracy, adjusters }: Corr
   );
   const joints = drivelines.flatMap(({ firstJoint, path }, d): readonly GeometrySource[] => {
     const width = firstJoint ? accuracy.tape : FIRST_JOINT_HALF_WIDTH;
-    const apply = (all: readonly Quantities[], error: number): void => void ((all[d] as Quantities).powertrain[0] += error);
-    return d === 0 ? [] : [{ of: "first-joint", path, origin: "tape", shape: "rectangular", u: half(width), apply }];
+    const apply = (all: readonly Quantities[], error: number): void => {
+      (all[d] as Quantities).powertrain[0] += error;
+    };
+    return d === 0
+      ? []
+      : [{ of: "first-joint", path, origin: "tape", shape: "rectangular", u: half(width), assumed: firstJoint === null, apply }];
   });
   return [...own, ...joints];
 }

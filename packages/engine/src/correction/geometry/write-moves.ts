@@ -26,53 +26,54 @@ export function writeMove(model: CorrectionModel, d: number, s: number, amounts:
   move[MOVE.turn] = (moved ? (state.pinionPitch ?? 0) : 0) + windUpTurn(input, moved ? state.load : "none");
   move[MOVE.axleZ] = -travel;
 
-  let rise = 0;
-  let lower = 0;
-  let upper = 0;
+  guided.rise = 0;
+  guided.lower = 0;
+  guided.upper = 0;
   for (let k = 0; k < model.adjusters.length; k++) {
     const amount = amounts[k] as number;
     if (amount === 0) continue;
-    const { adjuster, drivelines, place, guided } = model.adjusters[k] as (typeof model.adjusters)[number];
-    if (!drivelines.includes(d)) continue;
-    switch (adjuster.kind) {
-      case "mount-spacer":
-        add(move, MOVE.spacer, amount);
-        break;
-      case "axle-wedge": {
-        const thicker = wedgeShift(adjuster, amount, input.axle);
-        const pad = input.axle?.padInclination ?? 0;
-        add(move, MOVE.turn, amount);
-        add(move, MOVE.padAlong, thicker * Math.sin(pad));
-        add(move, MOVE.padUp, thicker * Math.cos(pad));
-        break;
-      }
-      case "support-drop":
-        add(move, MOVE.supports + 2 * place + 1, -amount);
-        break;
-      case "support-shift":
-        add(move, MOVE.supports + 2 * place, chainSign(input.runs) * amount);
-        break;
-      case "ride-height":
-        add(move, MOVE.axleZ, -amount);
-        if (guided) rise += amount;
-        else add(move, MOVE.turn, amount * (adjuster.pitchPerMetre as number));
-        break;
-      case "link-length":
-        if (!guided) add(move, MOVE.turn, amount * (adjuster.pitchPerMetre as number));
-        else if (adjuster.link === "lower") lower += amount;
-        else upper += amount;
-        break;
-      case "rephase":
-        writePhasing(
-          move,
-          topology.joints,
-          place,
-          (input.driveline.sections[place]?.phasing ?? 0) + (amount * 2 * Math.PI) / adjuster.splineTeeth,
-        );
-        break;
-    }
+    const adjuster = model.adjusters[k] as AdjusterModel;
+    if (adjuster.drivelines.includes(d)) writeChange(adjuster, amount, input, topology.joints, move);
   }
-  guideAxle(input, moved ? state : null, rise, lower, upper, move);
+  guideAxle(input, moved ? state : null, move);
+}
+
+/** What the axle's guides have to follow, gathered over the changes of one move. */
+const guided = { rise: 0, lower: 0, upper: 0 };
+
+/** Adds one change to a move; what goes through the axle's guides is gathered for the end. */
+function writeChange(model: AdjusterModel, amount: number, input: CorrectionDriveline, joints: number, move: Float64Array): void {
+  const { adjuster, place } = model;
+  switch (adjuster.kind) {
+    case "mount-spacer":
+      add(move, MOVE.spacer, amount);
+      return;
+    case "axle-wedge": {
+      const thicker = wedgeShift(adjuster, amount, input.axle);
+      const pad = input.axle?.padInclination ?? 0;
+      add(move, MOVE.turn, amount);
+      add(move, MOVE.padAlong, thicker * Math.sin(pad));
+      add(move, MOVE.padUp, thicker * Math.cos(pad));
+      return;
+    }
+    case "support-drop":
+      add(move, MOVE.supports + 2 * place + 1, -amount);
+      return;
+    case "support-shift":
+      add(move, MOVE.supports + 2 * place, chainSign(input.runs) * amount);
+      return;
+    case "ride-height":
+      add(move, MOVE.axleZ, -amount);
+      if (model.guided) guided.rise += amount;
+      else add(move, MOVE.turn, amount * (adjuster.pitchPerMetre as number));
+      return;
+    case "link-length":
+      if (model.guided) guided[adjuster.link] += amount;
+      else add(move, MOVE.turn, amount * (adjuster.pitchPerMetre as number));
+      return;
+    case "rephase":
+      writePhasing(move, joints, place, (input.driveline.sections[place]?.phasing ?? 0) + (amount * 2 * Math.PI) / adjuster.splineTeeth);
+  }
 }
 
 /** Adds what the guides make of the travel. A pitch stated for the state stands for the guides' own on that part of the way. */
@@ -118,10 +119,17 @@ function writePhasing(move: Float64Array, joints: number, section: number, phasi
   move[at + 1] = Math.sin(phasing);
 }
 
-const writePhasings = ({ driveline }: CorrectionDriveline, joints: number, move: Float64Array): void =>
-  driveline.sections.forEach(({ phasing }, k) => writePhasing(move, joints, k, phasing ?? 0));
+function writePhasings({ driveline }: CorrectionDriveline, joints: number, move: Float64Array): void {
+  driveline.sections.forEach(({ phasing }, k) => {
+    writePhasing(move, joints, k, phasing ?? 0);
+  });
+}
 
 /** All drivelines and states. */
 export function writeMoves(model: CorrectionModel, amounts: ArrayLike<number>, moves: Moves): void {
-  moves.forEach((row, d) => row.forEach((move, s) => writeMove(model, d, s, amounts, move)));
+  moves.forEach((row, d) => {
+    row.forEach((move, s) => {
+      writeMove(model, d, s, amounts, move);
+    });
+  });
 }

@@ -26,12 +26,11 @@ export const REASON_CODES = [
   "correction.slip-below-minimum",
   "correction.slip-bottoms",
   "correction.too-many-combinations",
-  "correction.cancelled",
 ] as const;
 
 export type ReasonCode = (typeof REASON_CODES)[number];
 
-/** Lengths in the params are in metres and angles in radians; each key says so by its ending M or Rad. */
+/** Params as in findings: lengths in millimetres and angles in degrees, and each key says so. */
 export interface Reason {
   readonly code: ReasonCode;
   readonly path: string;

@@ -1,7 +1,8 @@
+import { type Radians, radiansToDegrees } from "../../units/index.js";
 import type { CorrectionModel, DrivelineModel } from "../geometry/correction-model.js";
 import type { Placement, PlacementCode } from "../geometry/place-shafts.js";
 import { SHAFT_OUT_OF_REACH, SPACER_OUT_OF_REACH } from "../geometry/place-shafts.js";
-import { type Reason, type ReasonCode, reason, type Slip } from "../model/index.js";
+import { type Reason, type ReasonCode, reason, type Slip, toMillimetres } from "../model/index.js";
 
 /** Lengths equal to within this are equal, metres: far below a tape's step, far above rounding. */
 const SAME_LENGTH = 1e-9;
@@ -44,8 +45,10 @@ export function stateReason(model: CorrectionModel, d: number, s: number, code: 
   const blocked = on.topology.full ? slipBlocks(slip, travel) : null;
   if (!blocked || !slip) return null;
   const limit =
-    blocked === "correction.slip-bottoms" ? { inwardTravelM: slip.inwardTravel ?? 0 } : { minimumEngagedM: slip.minimumEngaged ?? 0 };
-  return reason(blocked, on.input.path, { ...params, section: slip.sectionId, slipTravelM: travel, ...limit });
+    blocked === "correction.slip-bottoms"
+      ? { inwardTravelMm: toMillimetres(slip.inwardTravel ?? 0) }
+      : { minimumEngagedMm: toMillimetres(slip.minimumEngaged ?? 0) };
+  return reason(blocked, on.input.path, { ...params, section: slip.sectionId, slipTravelMm: toMillimetres(travel), ...limit });
 }
 
 /** Caster limits: they depend on the amounts alone. */
@@ -56,7 +59,10 @@ export function casterReason(model: CorrectionModel, amounts: ArrayLike<number>)
     if (!caster) continue;
     const after = caster.value - wedgeTurn(model, d, amounts);
     if (wedgeTurn(model, d, amounts) !== 0 && (after < caster.minimum - 1e-12 || after > caster.maximum + 1e-12)) {
-      return reason("correction.caster-out-of-limits", input.path, { driveline: input.driveline.id, casterRad: after });
+      return reason("correction.caster-out-of-limits", input.path, {
+        driveline: input.driveline.id,
+        casterDeg: radiansToDegrees(after as Radians),
+      });
     }
   }
   return null;

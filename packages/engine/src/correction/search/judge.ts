@@ -48,7 +48,7 @@ type Bare = Omit<Judge, "idleMargins" | "idleFails">;
 /** -Infinity = blocked by a hard limit in some state. */
 export const BLOCKED = Number.NEGATIVE_INFINITY;
 
-function drivelineMargin({ model, drawn, limits, placements, scratch, moves }: Bare, d: number): number {
+function drivelineMargin({ model, drawn, limits, placements, scratch, moves }: Bare, d: number, heedHard = true): number {
   const on = model.drivelines[d] as DrivelineModel;
   const placement = placements[d] as Placement;
   const slip = on.topology.full ? slipOf(on) : null;
@@ -56,7 +56,7 @@ function drivelineMargin({ model, drawn, limits, placements, scratch, moves }: B
   for (let s = 0; s < model.states.length; s++) {
     const move = moves[d]?.[s] as Float64Array;
     if (placeShafts(on.topology, drawn.records[d] as Float64Array, 0, move, s, placement) !== PLACED) return BLOCKED;
-    if (slipBlocks(slip, placement.slip[0] as number) !== null) return BLOCKED;
+    if (heedHard && slipBlocks(slip, placement.slip[0] as number) !== null) return BLOCKED;
     margin = Math.min(margin, marginOf(limits[d] as ChainLimits, placement.directions, move, scratch[d] as ChainScratch));
   }
   return margin;
@@ -64,15 +64,15 @@ function drivelineMargin({ model, drawn, limits, placements, scratch, moves }: B
 
 /**
  * Smallest share of any limit that is left at the best estimate, over all states and drivelines, for the amounts in `judge.amounts`; BLOCKED where a hard
- * limit says no. `touched` lists the drivelines that the amounts move.
+ * limit says no. `touched` lists the drivelines that the amounts move. Without `heedHard` only geometry that cannot stand says no.
  */
-export function candidateMargin(judge: Judge, touched: readonly number[]): number {
+export function candidateMargin(judge: Judge, touched: readonly number[], heedHard = true): number {
   const { model, moves, amounts, idleMargins } = judge;
-  let margin = casterReason(model, amounts) === null ? Number.POSITIVE_INFINITY : BLOCKED;
+  let margin = !heedHard || casterReason(model, amounts) === null ? Number.POSITIVE_INFINITY : BLOCKED;
   for (let d = 0; d < model.drivelines.length && margin > BLOCKED; d++) {
     if (touched.includes(d)) {
       for (let s = 0; s < model.states.length; s++) writeMove(model, d, s, amounts, moves[d]?.[s] as Float64Array);
-      margin = Math.min(margin, drivelineMargin(judge, d));
+      margin = Math.min(margin, drivelineMargin(judge, d, heedHard));
     } else {
       margin = Math.min(margin, idleMargins[d] as number);
     }

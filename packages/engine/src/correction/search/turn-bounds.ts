@@ -96,18 +96,8 @@ export function turnBounds({ topology }: DrivelineModel, reach: Reach, span: Mov
   const centres = new Float64Array(n);
   centres[0] = (turns[0] as number) * reach.pivot;
   centres[n - 1] = (turns[n] as number) * reach.arm + span.axle + reach.pad * span.pad;
-  const targets = Float64Array.from(span.supports);
-  targets[0] = centres[0] as number;
-  targets[n - 1] = centres[n - 1] as number;
-  // Two bearings on one section would need their own law; rare, so not bounded.
-  for (let j = 1; j < n - 2; j++) if (bearingSide[j] === 1 && bearingSide[j + 1] === -1) return null;
-  const draw = (j: number, side: -1 | 1): void => {
-    const lever = reach.lever[j] as number;
-    if (!(lever >= 0 && lever < 1)) targets[j] = Number.POSITIVE_INFINITY;
-    targets[j] = (targets[j] as number) * (1 + lever) + (targets[j + side] as number) * lever;
-  };
-  for (let j = 1; j < n - 1; j++) if (bearingSide[j] === -1) draw(j, -1);
-  for (let j = n - 2; j > 0; j--) if (bearingSide[j] === 1) draw(j, 1);
+  const targets = targetBounds(bearingSide, reach, span, centres);
+  if (!targets) return null;
 
   const line = (k: number, moved: number): boolean => {
     const sine = moved / (SHORTENED * (reach.shortest[k] as number));
@@ -123,6 +113,23 @@ export function turnBounds({ topology }: DrivelineModel, reach: Reach, span: Mov
     centres[k] = (centres[k + 1] as number) + (reach.longest[k] as number) * (turns[k + 1] as number);
   }
   return line(slipSection, (centres[slipSection] as number) + (centres[slipSection + 1] as number)) ? turns : null;
+}
+
+/** How far the joints' targets can move: the bearings' moves drawn out by their levers. Null where two bearings share a section, which has its own law. */
+function targetBounds(bearingSide: readonly number[], reach: Reach, span: MoveSpan, centres: Float64Array): Float64Array | null {
+  const n = centres.length;
+  const targets = Float64Array.from(span.supports);
+  targets[0] = centres[0] as number;
+  targets[n - 1] = centres[n - 1] as number;
+  for (let j = 1; j < n - 2; j++) if (bearingSide[j] === 1 && bearingSide[j + 1] === -1) return null;
+  const draw = (j: number, side: -1 | 1): void => {
+    const lever = reach.lever[j] as number;
+    const usable = lever >= 0 && lever < 1;
+    targets[j] = usable ? (targets[j] as number) * (1 + lever) + (targets[j + side] as number) * lever : Number.POSITIVE_INFINITY;
+  };
+  for (let j = 1; j < n - 1; j++) if (bearingSide[j] === -1) draw(j, -1);
+  for (let j = n - 2; j > 0; j--) if (bearingSide[j] === 1) draw(j, 1);
+  return targets;
 }
 
 /**

@@ -1,0 +1,11 @@
+export * from "./consequence/instruction.js";
+export * from "./model/index.js";
+export type { MissingMeasurement } from "./predict/missing-measurements.js";
+export type { PredictedDriveline, PredictedState, Prediction } from "./predict/predict.js";
+export { predict } from "./predict/predict.js";
+export type { LimitKind, LimitUse } from "./search/chain-limits.js";
+export type { ContinuousOptimum } from "./search/continuous-optimum.js";
+export type { Pause } from "./search/host-pause.js";
+export type { StateLimitUse } from "./search/limit-report.js";
+export { MAXIMUM_COMBINATIONS, plan, planSteps } from "./search/plan.js";
+export * from "./search/plan-result.js";

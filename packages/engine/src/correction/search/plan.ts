@@ -1,0 +1,184 @@
+import { isUniform } from "../../kinematics/index.js";
+import type { LongWork } from "../../uncertainty/index.js";
+import { planInstructions } from "../consequence/plan-instructions.js";
+import type { AdjusterModel } from "../geometry/adjuster-model.js";
+import { type CorrectionModel, correctionModel, refusals } from "../geometry/correction-model.js";
+import { drawRecords } from "../geometry/draw-records.js";
+import { type AdjusterKind, type CorrectionInput, failure, type Outcome, type Reason, reason, success } from "../model/index.js";
+import { missingMeasurements } from "../predict/missing-measurements.js";
+import { predictSteps } from "../predict/predict.js";
+import { bestFirst, type Ranked } from "./best-first.js";
+import { blocksOf, nearestOpen } from "./blocks.js";
+import { type CandidateSpace, candidateSpace, type Subset, writeAmounts } from "./candidate-space.js";
+import { choiceOf } from "./choice.js";
+import { continuousOptimum } from "./continuous-optimum.js";
+import { hostPause, type Pause } from "./host-pause.js";
+import { type Judge, newJudge } from "./judge.js";
+import { limitReport } from "./limit-report.js";
+import { type MarginTable, marginTable } from "./margin-table.js";
+import type { Plan, PlanOptions, PlanResult, RankedChoice } from "./plan-result.js";
+
+/** More combinations than this are refused: narrow the stock or allow fewer changes at once. */
+export const MAXIMUM_COMBINATIONS = 1_000_000;
+
+/** Share of the progress that the first, exact pass over all candidates stands for. */
+const TABLE_SHARE = 0.7;
+
+/** Changes that take the axle off its springs or links. */
+const AXLE_KINDS: readonly AdjusterKind[] = ["axle-wedge", "link-length", "ride-height"];
+
+/**
+ * The best corrections from the stock, for all states together: exact, whatever the size of the stock up to a million combinations.
+ *
+ * Ranked by (1) the share of common random draws in which every limit holds in every state, (2) labour and parts, (3) the smallest share of any limit left at
+ * the best estimate; ties by fewer changes, smaller total |amount|/step, ids. Candidates that break a hard limit (slip travel, removal beyond what is fitted,
+ * caster, geometry that cannot stand) at the best estimate are left out. Refuses with reasons on a stop finding, a shaft not gauged, a phasing not measured.
+ * Rejects with the signal's own reason when stopped, within 100 ms.
+ */
+export async function plan(
+  input: CorrectionInput,
+  options: PlanOptions = {},
+  work: LongWork & { readonly pause?: Pause } = {},
+): Promise<Outcome<PlanResult>> {
+  const steps = planSteps(input, options);
+  const pause = work.pause ?? hostPause;
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    work.signal?.throwIfAborted();
+    work.onProgress?.(step.value);
+    await pause();
+    work.signal?.throwIfAborted();
+  }
+}
+
+/** The work of `plan` in pieces of some 20 ms; every `next` yields the share done. */
+export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): Generator<number, Outcome<PlanResult>> {
+  const refused = [...refusals(input), ...unmeasuredPhasings(input)];
+  if (refused.length > 0) return failure(...refused);
+  const { maxChanges = 2, keep = [], count = 3, rankDraws = 500, detailDraws = 2000 } = options;
+  const model = correctionModel(input);
+  const space = candidateSpace(model, maxChanges, ({ adjuster }) => !keep.includes(adjuster.id) && !keep.includes(adjuster.kind));
+  if (space.size > MAXIMUM_COMBINATIONS)
+    return failure(reason("correction.too-many-combinations", "adjusters", { combinations: space.size }));
+
+  const judge = newJudge(model, drawRecords(model, rankDraws, input.seed));
+  yield 0;
+  const table = yield* scaled(marginTable(judge, space), TABLE_SHARE / space.size);
+  const ranked = yield* ranking(judge, space, table, count, () => true);
+  const single = yield* ranking(judge, space, table, 1, ({ adjusters }) => adjusters.length === 1);
+  const noAxle = yield* ranking(judge, space, table, 1, (subset) => subset.adjusters.length > 0 && !touchesAxle(model, subset));
+  const idle = yield* ranking(judge, space, table, 1, ({ adjusters }) => adjusters.length === 0);
+
+  const plans: Plan[] = [];
+  for (const found of ranked) plans.push(yield* detailed(judge, found, { draws: detailDraws, seed: input.seed }));
+
+  const nearest = nearestOpen(space, table);
+  const feasible = nearest !== null && marginAt(nearest.subset, table, nearest.places) >= 0;
+  const blocks = feasible ? [] : yield* progressing(blocksOf(judge, space, table, nearest));
+  const choice = (found: readonly Ranked[]): RankedChoice | null => (found[0] ? choiceOf(judge, found[0]) : null);
+  const nearestRanked = feasible || !nearest ? null : ((yield* one(judge, space, table, nearest.subset, nearest.places)) ?? null);
+  return success({
+    examined: space.size,
+    plans,
+    blockedBy: blocks,
+    nearest: nearestRanked && choiceOf(judge, nearestRanked),
+    doingNothing: choice(idle) ?? {
+      changes: [],
+      probabilityWithin: 0,
+      probabilityOfLimits: 0,
+      labour: 0,
+      margin: Number.NEGATIVE_INFINITY,
+    },
+    bestSingleChange: choice(single),
+    bestWithoutAxle: choice(noAxle),
+    optima: model.adjusters.flatMap((_, k) => continuousOptimum(judge, k) ?? []),
+    missing: missingMeasurements(model, new Float64Array(model.adjusters.length).fill(0)),
+    notUsed: model.adjusters.flatMap(({ unusable }) => (unusable ? [unusable] : [])),
+  });
+}
+
+function* ranking(
+  judge: Judge,
+  space: CandidateSpace,
+  table: MarginTable,
+  count: number,
+  allowed: (subset: Subset) => boolean,
+): Generator<number, readonly Ranked[]> {
+  const found: Ranked[] = [];
+  if (count === 0) return found;
+  for (const step of bestFirst(judge, space, table, allowed)) {
+    if (step) found.push(step);
+    else yield TABLE_SHARE;
+    if (found.length === count) break;
+  }
+  return found;
+}
+
+/** One given candidate with its probability. */
+function* one(
+  judge: Judge,
+  space: CandidateSpace,
+  table: MarginTable,
+  subset: Subset,
+  places: Int32Array,
+): Generator<number, Ranked | undefined> {
+  const lone: Subset = {
+    ...subset,
+    amounts: subset.amounts.map((amounts, k) => [amounts[places[k] as number] as number]),
+    size: 1,
+    offset: 0,
+  };
+  const margins = new Float64Array([marginAt(subset, table, places)]);
+  const found = yield* ranking(judge, { subsets: [lone], size: space.size }, { margins, open: 1 }, 1, () => true);
+  return found[0];
+}
+
+const marginAt = (subset: Subset, table: MarginTable, places: ArrayLike<number>): number =>
+  table.margins[subset.offset + subset.amounts.reduce((index, { length }, k) => index * length + (places[k] as number), 0)] as number;
+
+function* detailed(judge: Judge, found: Ranked, options: { readonly draws: number; readonly seed: number }): Generator<number, Plan> {
+  const { model } = judge;
+  const amounts = new Float64Array(model.adjusters.length);
+  const before = limitReport(judge, amounts);
+  writeAmounts(found.subset, found.places, amounts);
+  const after = limitReport(judge, amounts);
+  const choice = choiceOf(judge, found);
+  const predicted = yield* progressing(predictSteps(model, amounts, choice.changes, options));
+  return {
+    ...choice,
+    tightest: after.reduce<(typeof after)[number] | null>((least, use) => (least && least.margin <= use.margin ? least : use), null),
+    states: predicted.ok ? predicted.value.states : [],
+    instructions: planInstructions(model, choice.changes, before, after),
+  };
+}
+
+function* scaled<Result>(steps: Generator<number, Result>, factor: number): Generator<number, Result> {
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    yield step.value * factor;
+  }
+}
+
+/** Late work that cannot say how far it is. */
+function* progressing<Result>(steps: Generator<void, Result>): Generator<number, Result> {
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    yield 0.95;
+  }
+}
+
+const touchesAxle = ({ adjusters }: CorrectionModel, subset: Subset): boolean =>
+  subset.adjusters.some((k) => AXLE_KINDS.includes((adjusters[k] as AdjusterModel).adjuster.kind));
+
+/** A plan built on a phasing that nobody measured would be a guess; with a single disturbing joint it changes nothing. */
+const unmeasuredPhasings = ({ drivelines }: CorrectionInput): readonly Reason[] =>
+  drivelines.flatMap(({ driveline, path }) => {
+    const disturbing = driveline.joints.flatMap((joint, k) => (isUniform(joint) ? [] : [k]));
+    const first = disturbing[0] ?? 0;
+    const last = disturbing[disturbing.length - 1] ?? 0;
+    return driveline.sections.flatMap(({ id, phasing, phasingMeasured }, s) =>
+      s >= first && s < last && (phasing === null || !phasingMeasured)
+        ? [reason("correction.phasing-not-measured", `${path}.sections[${s}]`, { driveline: driveline.id, section: id })]
+        : [],
+    );
+  });
