@@ -9,6 +9,7 @@ export interface JointNormal {
   readonly correlation: readonly (readonly number[])[];
 }
 
+/** Quantities that are normal together, by their estimates, standard uncertainties (each in its own unit) and correlation coefficients in [-1, 1]. */
 export const jointNormal = (values: readonly number[], u: readonly number[], correlation: readonly (readonly number[])[]): JointNormal => ({
   shape: "joint-normal",
   values,

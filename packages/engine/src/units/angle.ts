@@ -35,7 +35,7 @@ export function sinDegrees(degrees: number): number {
 export const cosDegrees = (degrees: number): number => sinDegrees(90 - degrees);
 
 /** The angle in degrees brought into (-half, half] for a period of 2 x half: 180 for a full turn, 90 for a shaft phasing. */
-export function wrapDegrees(degrees: number, half: 90 | 180 = DEGREES_PER_TURN / 2 as 180): number {
+export function wrapDegrees(degrees: number, half: 90 | 180 = (DEGREES_PER_TURN / 2) as 180): number {
   const period = 2 * half;
   const wrapped = degrees - period * Math.ceil((degrees - half) / period);
   return wrapped === 0 ? 0 : wrapped;
