@@ -1,5 +1,5 @@
-import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
-import { relative } from "node:path";
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { basename, dirname, join, relative } from "node:path";
 import { build } from "esbuild";
 import { bundleAssets } from "./bundle-assets.mjs";
 import { cliBundle, cliEntry, inRoot, root } from "./paths.mjs";
@@ -23,8 +23,11 @@ function isFresh() {
   );
 }
 
+// Modules loaded on demand stay in pieces of their own, so that a command pays for nothing that only another command needs.
+const PIECE = "piece-";
+
 /**
- * Bundles a TypeScript entry and the packages' sources into one module for Node 20.
+ * Bundles a TypeScript entry and the packages' sources for Node 20: one module to start, and pieces beside it for what is loaded on demand.
  * @param {string} entry
  * @param {string} outfile
  * @returns {Promise<string[]>} the files that went into it, relative to the root
@@ -32,9 +35,13 @@ function isFresh() {
 export async function bundle(entry, outfile) {
   /** @type {Set<string>} */
   const assets = new Set();
+  const folder = dirname(outfile);
+  const old = existsSync(folder) ? readdirSync(folder).filter((file) => file.startsWith(PIECE)) : [];
   const { metafile } = await build({
-    entryPoints: [entry],
-    outfile,
+    entryPoints: { [basename(outfile, ".js")]: entry },
+    outdir: folder,
+    splitting: true,
+    chunkNames: `${PIECE}[hash]`,
     absWorkingDir: root,
     bundle: true,
     platform: "node",
@@ -49,6 +56,8 @@ export async function bundle(entry, outfile) {
     metafile: true,
     logLevel: "warning",
   });
+  const fresh = new Set(Object.keys(metafile.outputs).map((file) => basename(file)));
+  for (const file of old) if (!fresh.has(file)) rmSync(join(folder, file));
   const sources = Object.keys(metafile.inputs).filter((file) => existsSync(inRoot(file)));
   return [...sources, ...[...assets].map((file) => relative(root, file))];
 }

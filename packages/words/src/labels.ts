@@ -56,6 +56,8 @@ export interface Labels {
   readonly inertiaDrive: string;
   readonly inertiaCoast: string;
   readonly acceleration: string;
+  readonly drive: string;
+  readonly coast: string;
   readonly findings: string;
   readonly noFindings: string;
   readonly doNext: string;

@@ -11,7 +11,7 @@ export const figures: FigureWords = {
   anglesLarger: (factor) => `Angles drawn ${factor} times larger`,
   upperEdgeIs: { left: "Upper edge: vehicle's left", right: "Upper edge: vehicle's right" },
   towardSide: { left: "toward the left", right: "toward the right" },
-  headingNotMeasured: "not measured",
+  notMeasured: "not measured",
   phasingView: "Phasing of the yokes",
   phasingAsBest: "as good as it can be",
   phasingNotKnown: "phasing not known",

@@ -74,6 +74,8 @@ export const labels: Labels = {
   inertiaDrive: "Inertia, drive",
   inertiaCoast: "Inertia, coast",
   acceleration: "Angular acceleration",
+  drive: "drive",
+  coast: "coast",
   findings: "Findings",
   noFindings: "No findings.",
   doNext: "Do next",

@@ -11,7 +11,7 @@ export const figures: FigureWords = {
   anglesLarger: (factor) => `Ángulos dibujados ${factor} veces mayores`,
   upperEdgeIs: { left: "Borde superior: izquierda del vehículo", right: "Borde superior: derecha del vehículo" },
   towardSide: { left: "hacia la izquierda", right: "hacia la derecha" },
-  headingNotMeasured: "sin medir",
+  notMeasured: "sin medir",
   phasingView: "Fase de las horquillas",
   phasingAsBest: "no puede ser mejor",
   phasingNotKnown: "fase desconocida",

@@ -74,6 +74,8 @@ export const labels: Labels = {
   inertiaDrive: "Inercia, en tracción",
   inertiaCoast: "Inercia, en retención",
   acceleration: "Aceleración angular",
+  drive: "en tracción",
+  coast: "en retención",
   findings: "Hallazgos",
   noFindings: "Sin hallazgos.",
   doNext: "A continuación",

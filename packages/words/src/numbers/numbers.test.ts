@@ -26,10 +26,10 @@ describe("numbers", () => {
   });
 
   it("writes accelerations as whole numbers, one decimal below ten", () => {
-    expect([en.acceleration(312.4), en.acceleration(3.14), en.accelerationInterval(3.14, 312.4)]).toEqual([
+    expect([en.acceleration(312.4), en.acceleration(3.14), en.bareAccelerationInterval(3.14, 312.4)]).toEqual([
       "312 rad/s²",
       "3.1 rad/s²",
-      "3.1 to 312 rad/s²",
+      "3 to 312",
     ]);
   });
 

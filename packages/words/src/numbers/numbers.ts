@@ -17,6 +17,9 @@ export interface Numbers {
   /** Angular acceleration in rad/s²: whole numbers, one decimal below 10. */
   readonly acceleration: (radiansPerSecondSquared: number) => string;
   readonly accelerationInterval: (low: number, high: number) => string;
+  /** The same without its unit, for a table whose heading has it. */
+  readonly bareAcceleration: (radiansPerSecondSquared: number) => string;
+  readonly bareAccelerationInterval: (low: number, high: number) => string;
   readonly speed: (rpm: number) => string;
   readonly length: (millimetres: number) => string;
   /** A share from 0 to 1 as whole per cent. */
@@ -51,7 +54,11 @@ export function numbersOf(language: Language): Numbers {
   const plain = (value: number, decimals: number): string => between(value, decimals, decimals);
   const { to, percent } = WORDS[language];
   const angle = (degrees: number): string => `${plain(degrees, 2)}°`;
-  const bareAcceleration = (value: number): string => plain(value, Math.abs(value) < 9.95 ? 1 : 0);
+  const decimals = (value: number): number => (Math.abs(value) < 9.95 ? 1 : 0);
+  const bareAcceleration = (value: number): string => plain(value, decimals(value));
+  // Both ends of an interval get the digits of its larger end.
+  const bareAccelerationInterval = (low: number, high: number): string =>
+    `${plain(low, decimals(high))} ${to} ${plain(high, decimals(high))}`;
   return {
     plain,
     gaugedAngle: (degrees) => `${between(degrees, 1, 2)}°`,
@@ -60,7 +67,9 @@ export function numbersOf(language: Language): Numbers {
     angleWithin: (degrees, halfWidth) => `${angle(degrees)} ± ${angle(halfWidth)}`,
     angleInterval: (low, high) => `${angle(low)} ${to} ${angle(high)}`,
     acceleration: (value) => `${bareAcceleration(value)} rad/s²`,
-    accelerationInterval: (low, high) => `${bareAcceleration(low)} ${to} ${bareAcceleration(high)} rad/s²`,
+    accelerationInterval: (low, high) => `${bareAccelerationInterval(low, high)} rad/s²`,
+    bareAcceleration,
+    bareAccelerationInterval,
     speed: (rpm) => `${plain(rpm, 0)} rpm`,
     length: (millimetres) => `${between(millimetres, 0, 1)} mm`,
     share: (share) => `${plain(share * 100, 0)}${percent}`,

@@ -1,0 +1,45 @@
+import type { Stage } from "@halfturn/casefile";
+import type { FindingCode } from "@halfturn/engine/findings";
+import type { Language, Terminal } from "@halfturn/words";
+import { buildCommand, type Command } from "@stricli/core";
+import type { CliContext } from "../program/context.js";
+import { drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, stageFlag, switchFlag } from "./common-flags.js";
+import { completeFindingCode, parseFindingCode } from "./finding-code.js";
+
+export interface AnalyseFlags {
+  readonly stage?: Stage;
+  readonly gauging?: number;
+  readonly accept?: readonly FindingCode[];
+  readonly strict: boolean;
+  readonly json: boolean;
+  readonly seed: number;
+  readonly draws: number;
+  readonly lang?: Language;
+}
+
+export const analyseCommand = (terminal: Terminal): Command<CliContext> =>
+  buildCommand<AnalyseFlags, [string], CliContext>({
+    loader: async () => (await import("./analyse.js")).runAnalyse,
+    parameters: {
+      flags: {
+        stage: stageFlag(terminal),
+        gauging: gaugingFlag(terminal),
+        accept: {
+          kind: "parsed",
+          parse: parseFindingCode,
+          proposeCompletions: completeFindingCode,
+          brief: terminal.flags.accept,
+          placeholder: "CODE",
+          variadic: true,
+          optional: true,
+        },
+        strict: switchFlag(terminal.flags.strict),
+        json: switchFlag(terminal.flags.json),
+        seed: seedFlag(terminal),
+        draws: drawsFlag(terminal),
+        lang: langFlag(terminal),
+      },
+      positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },
+    },
+    docs: { brief: terminal.commands.analyse, fullDescription: terminal.descriptions.analyse },
+  });

@@ -1,0 +1,36 @@
+import { LANGUAGES, type Language, type Terminal } from "@halfturn/words";
+import type { CliContext } from "../program/context.js";
+import { wholeNumber } from "./whole-number.js";
+
+/** As many draws as the agreed contract promises. */
+export const DEFAULT_DRAWS = 20_000;
+export const DEFAULT_SEED = 1;
+const MOST_DRAWS = 1_000_000;
+const MOST_SEED = 2 ** 32 - 1;
+const MOST_GAUGING = 10_000;
+
+/** `--lang` is read before anything else; here it is checked and documented. */
+export const langFlag = ({ flags }: Terminal) =>
+  ({ kind: "enum", values: LANGUAGES as readonly Language[], brief: flags.lang, optional: true, placeholder: "LANG" }) as const;
+
+export const fileArgument = (brief: string) => ({ parse: String, brief, placeholder: "FILE" }) as const;
+
+export const stageFlag = ({ flags }: Terminal) =>
+  ({ kind: "enum", values: ["as-found", "after"], brief: flags.stage, optional: true }) as const;
+
+export const switchFlag = (brief: string) => ({ kind: "boolean", brief, default: false, withNegated: false }) as const;
+
+export const gaugingFlag = ({ flags }: Terminal) =>
+  ({ kind: "parsed", parse: parseWhole(0, MOST_GAUGING), brief: flags.gauging, optional: true, placeholder: "N" }) as const;
+
+export const seedFlag = ({ flags }: Terminal) =>
+  ({ kind: "parsed", parse: parseWhole(0, MOST_SEED), brief: flags.seed, default: String(DEFAULT_SEED), placeholder: "N" }) as const;
+
+/** Fewer than a hundred draws say nothing about a 95 % interval. */
+export const drawsFlag = ({ flags }: Terminal) =>
+  ({ kind: "parsed", parse: parseWhole(100, MOST_DRAWS), brief: flags.draws, default: String(DEFAULT_DRAWS), placeholder: "N" }) as const;
+
+const parseWhole = (least: number, most: number) =>
+  function (this: CliContext, input: string): number {
+    return wholeNumber(input, least, most, this.words);
+  };

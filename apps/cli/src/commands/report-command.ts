@@ -1,0 +1,30 @@
+import type { Language, Terminal } from "@halfturn/words";
+import { buildCommand, type Command } from "@stricli/core";
+import type { CliContext } from "../program/context.js";
+import { drawsFlag, fileArgument, langFlag, seedFlag } from "./common-flags.js";
+import { parseReportFile, type ReportFile } from "./report-file.js";
+
+export interface ReportFlags {
+  readonly output: ReportFile;
+  readonly paper: "a4" | "letter";
+  readonly seed: number;
+  readonly draws: number;
+  readonly lang?: Language;
+}
+
+export const reportCommand = (terminal: Terminal): Command<CliContext> =>
+  buildCommand<ReportFlags, [string], CliContext>({
+    loader: async () => (await import("./report.js")).runReport,
+    parameters: {
+      flags: {
+        output: { kind: "parsed", parse: parseReportFile, brief: terminal.flags.output, placeholder: "OUT" },
+        paper: { kind: "enum", values: ["a4", "letter"], brief: terminal.flags.paper, default: "a4" },
+        seed: seedFlag(terminal),
+        draws: drawsFlag(terminal),
+        lang: langFlag(terminal),
+      },
+      aliases: { o: "output" },
+      positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },
+    },
+    docs: { brief: terminal.commands.report, fullDescription: terminal.descriptions.report },
+  });

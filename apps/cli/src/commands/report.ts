@@ -1,0 +1,26 @@
+import { renderHtml, renderPdf, reportContent } from "@halfturn/report";
+import { answersAnything } from "../analysis/analyse-case.js";
+import { reportedGaugings } from "../analysis/reported-gaugings.js";
+import { writeFault } from "../files/file-fault.js";
+import { readCase } from "../files/read-case.js";
+import { writeWhole } from "../files/write-whole.js";
+import { type CliContext, fail } from "../program/context.js";
+import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
+import { VERSION } from "../program/version.js";
+import type { ReportFlags } from "./report-command.js";
+
+/** Writes the report of a case. */
+export async function runReport(this: CliContext, { output, paper, seed, draws }: ReportFlags, path: string): Promise<void> {
+  const { words } = this;
+  const read = await readCase(path, this);
+  if (!read.ok) return fail(this, BAD_USE, read.lines);
+  const gaugings = reportedGaugings(read.case, { seed, draws, accepted: [] });
+  if (!answersAnything(gaugings)) return fail(this, UNANSWERED, [words.terminal.analysed.nothing(path)]);
+  const content = reportContent({ case: read.case, gaugings, language: words.language, date: this.now(), toolVersion: VERSION });
+  try {
+    await writeWhole(output.path, output.kind === "html" ? renderHtml(content) : renderPdf(content, { paper }), "replace", this.newId());
+  } catch (error) {
+    return fail(this, BAD_USE, [writeFault(error, output.path, words.terminal)]);
+  }
+  this.process.stdout.write(`${words.terminal.made.reportWritten(output.path)}\n`);
+}

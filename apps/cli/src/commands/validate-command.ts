@@ -1,0 +1,18 @@
+import type { Language, Terminal } from "@halfturn/words";
+import { buildCommand, type Command } from "@stricli/core";
+import type { CliContext } from "../program/context.js";
+import { fileArgument, langFlag } from "./common-flags.js";
+
+export interface ValidateFlags {
+  readonly lang?: Language;
+}
+
+export const validateCommand = (terminal: Terminal): Command<CliContext> =>
+  buildCommand<ValidateFlags, [string], CliContext>({
+    loader: async () => (await import("./validate.js")).runValidate,
+    parameters: {
+      flags: { lang: langFlag(terminal) },
+      positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },
+    },
+    docs: { brief: terminal.commands.validate, fullDescription: terminal.descriptions.validate },
+  });

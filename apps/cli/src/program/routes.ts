@@ -1,0 +1,21 @@
+import type { Terminal } from "@halfturn/words";
+import { buildRouteMap, type RouteMap } from "@stricli/core";
+import { analyseCommand } from "../commands/analyse-command.js";
+import { completionRoutes } from "../commands/completion-routes.js";
+import { newCommand } from "../commands/new-command.js";
+import { reportCommand } from "../commands/report-command.js";
+import { validateCommand } from "../commands/validate-command.js";
+import type { CliContext } from "./context.js";
+
+/** Every command, in the order of the work. What a command does is loaded only when it runs. */
+export const routesOf = (terminal: Terminal): RouteMap<CliContext> =>
+  buildRouteMap({
+    routes: {
+      new: newCommand(terminal),
+      validate: validateCommand(terminal),
+      analyse: analyseCommand(terminal),
+      report: reportCommand(terminal),
+      completion: completionRoutes(terminal),
+    },
+    docs: { brief: terminal.brief, fullDescription: terminal.description },
+  });

@@ -1,0 +1,23 @@
+import { catalogueOf } from "@halfturn/words";
+import { run } from "@stricli/core";
+import { paintOf } from "../render/paint.js";
+import { appOf } from "./app.js";
+import { colourWanted } from "./colour.js";
+import type { CliContext, CliProcess } from "./context.js";
+import { exitCodeOf } from "./exit-code.js";
+import { languageArgument } from "./language-argument.js";
+
+/** What the program gets from outside besides its arguments. */
+export interface Outside extends Pick<CliContext, "now" | "newId" | "readStandardInput"> {
+  readonly process: CliProcess;
+  readonly terminal: boolean;
+}
+
+/** Runs one command line and gives its exit code. */
+export async function runProgram(args: readonly string[], { process, terminal, ...outside }: Outside): Promise<number> {
+  const words = catalogueOf(languageArgument(args, process.env));
+  const colour = colourWanted(terminal, process.env);
+  const context: CliContext = { ...outside, process, words, paint: paintOf(colour) };
+  await run(appOf(words, colour), args, context);
+  return exitCodeOf(process.exitCode);
+}
