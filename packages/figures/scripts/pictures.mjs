@@ -1,13 +1,14 @@
-// Writes the pictures of docs/pictures from one example driveline: node packages/figures/scripts/pictures.mjs
-import { mkdirSync, writeFileSync } from "node:fs";
+// Writes the pictures of docs/pictures from the two-piece example case: node packages/figures/scripts/pictures.mjs
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { loadFigures } from "./load-figures.mjs";
 
-const out = join(dirname(fileURLToPath(import.meta.url)), "../../../docs/pictures");
+const here = dirname(fileURLToPath(import.meta.url));
+const out = join(here, "../../../docs/pictures");
+const example = JSON.parse(readFileSync(join(here, "../../casefile/examples/two-piece.halfturn.json"), "utf8"));
 mkdirSync(out, { recursive: true });
-const { sampleFigures } = await loadFigures();
-const example = "two-piece-";
-for (const [name, svg] of Object.entries(sampleFigures({ theme: "light", width: 720 }))) {
-  if (name.startsWith(example)) writeFileSync(join(out, `${name.slice(example.length)}.svg`), `${svg}\n`);
+const { caseFigures } = await loadFigures();
+for (const [name, svg] of Object.entries(caseFigures(example, { theme: "light", width: 720 }))) {
+  writeFileSync(join(out, `${name.replace(/^rear-/, "")}.svg`), `${svg}\n`);
 }

@@ -1,18 +1,26 @@
-// Renders sample figures for looking at: node packages/figures/scripts/sheet.mjs OUT_DIR. Nothing it writes belongs in the repository.
-import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+// Renders sample figures and those of the example cases for looking at: node packages/figures/scripts/sheet.mjs OUT_DIR. Nothing it writes belongs in the repository.
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { loadFigures } from "./load-figures.mjs";
 
 const out = process.argv[2];
 if (!out) throw new Error("usage: node packages/figures/scripts/sheet.mjs OUT_DIR");
 mkdirSync(out, { recursive: true });
-const { sampleFigures } = await loadFigures();
-for (const [theme, width] of [
-  ["light", 720],
-  ["dark", 720],
-  ["print", 720],
-  ["light", 360],
-  ["dark", 360],
+const examples = join(dirname(fileURLToPath(import.meta.url)), "../../casefile/examples");
+const { sampleFigures, caseFigures } = await loadFigures();
+for (const [theme, width, language] of [
+  ["light", 720, "en"],
+  ["dark", 720, "en"],
+  ["print", 720, "es"],
+  ["light", 360, "es"],
+  ["dark", 360, "en"],
 ]) {
-  for (const [name, svg] of Object.entries(sampleFigures({ theme, width }))) writeFileSync(join(out, `${name}-${theme}-${width}.svg`), svg);
+  const look = { theme, width, language };
+  const write = (name, svg) => writeFileSync(join(out, `${name}-${theme}-${width}.svg`), svg);
+  for (const [name, svg] of Object.entries(sampleFigures(look))) write(name, svg);
+  for (const file of readdirSync(examples)) {
+    const figures = caseFigures(JSON.parse(readFileSync(join(examples, file), "utf8")), look);
+    for (const [name, svg] of Object.entries(figures)) write(`case-${file.split(".")[0]}-${name}`, svg);
+  }
 }

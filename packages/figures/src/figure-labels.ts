@@ -42,7 +42,7 @@ export interface FigureLabels {
   /** From above: which side of the vehicle the upper edge of the picture is. */
   readonly upperEdgeIs: { readonly [S in VehicleSide]: string };
   readonly towardSide: { readonly [S in VehicleSide]: string };
-  readonly headingNotMeasured: string;
+  readonly notMeasured: string;
 
   readonly phasingView: string;
   readonly phasing: string;

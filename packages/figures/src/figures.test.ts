@@ -1,44 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { DrivelinePicture } from "./driveline/driveline-picture.js";
+import { faults } from "./faults.test-support.js";
 import type { FigureOptions } from "./figure-options.js";
 import { samples } from "./sample-arbitraries.test-support.js";
 import { samplePicture, TWO_PIECE } from "./sample-drivelines.test-support.js";
 import { ALL_FIGURES } from "./sample-figures.test-support.js";
 import { SAMPLE_LABELS } from "./sample-labels.test-support.js";
-import { intersects } from "./svg/text.js";
-import { drawnPlaces, malformed, textsOf, viewBoxOf } from "./svg-reading.test-support.js";
+import { malformed } from "./svg-reading.test-support.js";
 import { THEMES, type ThemeName } from "./theme.js";
 
-/** Coordinates are written in hundredths, so two boxes that touch may seem to overlap by one of them. */
-const ROUNDING = 0.011;
 const options = (over: Partial<FigureOptions> = {}): FigureOptions => ({ labels: SAMPLE_LABELS, ...over });
 const widths = fc.constantFrom(320, 360, 414, 520, 640, 720, 1000);
 const themes = fc.constantFrom<ThemeName>("light", "dark", "print");
-
-/** Every reason why a figure would not do. */
-function faults(svg: string): string[] {
-  const found: string[] = [];
-  const bounds = viewBoxOf(svg);
-  const texts = textsOf(svg);
-  texts.forEach(({ content, box, size }, k) => {
-    if (size < 12) found.push(`text of ${size} px: ${content}`);
-    if (box.left < -ROUNDING || box.right > bounds.right + ROUNDING || box.top < 0 || box.bottom > bounds.bottom)
-      found.push(`outside: ${content}`);
-    for (const other of texts.slice(k + 1)) {
-      const shrunk = { left: box.left + ROUNDING, right: box.right - ROUNDING, top: box.top + ROUNDING, bottom: box.bottom - ROUNDING };
-      if (intersects(shrunk, other.box)) found.push(`overlap: ${content} | ${other.content}`);
-    }
-  });
-  for (const { x, y } of drawnPlaces(svg)) {
-    if (x < -ROUNDING || y < -ROUNDING || x > bounds.right + ROUNDING || y > bounds.bottom + ROUNDING)
-      found.push(`drawn outside: ${x} ${y}`);
-  }
-  if (/NaN|Infinity|undefined|null|\[object/.test(svg)) found.push("no number");
-  const xml = malformed(svg);
-  if (xml) found.push(xml);
-  return found;
-}
 
 describe.each(Object.entries(ALL_FIGURES))("%s", (_name, draw) => {
   test("no text overlaps another, all is inside, well-formed and made of numbers, whatever the driveline and width", () => {

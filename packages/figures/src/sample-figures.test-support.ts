@@ -1,15 +1,17 @@
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
+import type { Language } from "@halfturn/words";
 import { cancellationView } from "./cancellation/cancellation-view.js";
 import { accelerationChart } from "./chart/acceleration-chart.js";
 import { transmissionErrorChart } from "./chart/transmission-error-chart.js";
 import type { DrivelinePicture } from "./driveline/driveline-picture.js";
 import { planView } from "./driveline/plan-view.js";
 import { sideView } from "./driveline/side-view.js";
+import { examplePictures } from "./example-figures.test-support.js";
 import type { FigureOptions } from "./figure-options.js";
 import { phasingView } from "./phasing/phasing-view.js";
 import { SAMPLES, samplePicture } from "./sample-drivelines.test-support.js";
-import { SAMPLE_LABELS } from "./sample-labels.test-support.js";
 import type { ThemeName } from "./theme.js";
+import { figureLabelsOf } from "./words/labels-of.js";
 
 /** Every figure there is, by name. */
 export const ALL_FIGURES: Readonly<Record<string, (picture: DrivelinePicture, options: FigureOptions) => string>> = {
@@ -21,13 +23,30 @@ export const ALL_FIGURES: Readonly<Record<string, (picture: DrivelinePicture, op
   cancellation: cancellationView,
 };
 
-/** Every figure of every sample driveline, by name. */
-export function sampleFigures({ theme, width }: { theme: ThemeName; width: number }): Record<string, string> {
-  const options = { labels: SAMPLE_LABELS, theme, width };
-  return Object.fromEntries(
-    Object.entries(SAMPLES).flatMap(([name, sample]) => {
-      const picture = samplePicture(sample);
-      return Object.entries(ALL_FIGURES).map(([figure, draw]) => [`${name}-${figure}`, draw(picture, options)]);
-    }),
-  );
+interface Look {
+  readonly theme: ThemeName;
+  readonly width: number;
+  readonly language?: Language;
 }
+
+/** Every figure of a driveline, by name. */
+export const figuresOf = (picture: DrivelinePicture, { theme, width, language = "en" }: Look): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(ALL_FIGURES).map(([figure, draw]) => [figure, draw(picture, { labels: figureLabelsOf(language), theme, width })]),
+  );
+
+/** Every figure of every sample driveline, by `sample-figure`. */
+export const sampleFigures = (look: Look): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(SAMPLES).flatMap(([name, sample]) =>
+      Object.entries(figuresOf(samplePicture(sample), look)).map(([figure, svg]) => [`${name}-${figure}`, svg]),
+    ),
+  );
+
+/** Every figure of every driveline of a case file, by `driveline-figure`. */
+export const caseFigures = (file: unknown, look: Look): Record<string, string> =>
+  Object.fromEntries(
+    examplePictures(file, look.language ?? "en").flatMap((picture) =>
+      Object.entries(figuresOf(picture, look)).map(([figure, svg]) => [`${picture.driveline.id}-${figure}`, svg]),
+    ),
+  );

@@ -46,7 +46,7 @@ export const SAMPLE_LABELS: FigureLabels = {
   anglesLarger: (factor) => `Angles drawn ${factor} times larger`,
   upperEdgeIs: { left: "Upper edge: vehicle's left", right: "Upper edge: vehicle's right" },
   towardSide: { left: "toward the left", right: "toward the right" },
-  headingNotMeasured: "not measured",
+  notMeasured: "not measured",
   phasingView: "Phasing",
   phasing: "Phasing",
   bestPhasing: "Best",

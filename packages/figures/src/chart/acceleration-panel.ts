@@ -8,7 +8,7 @@ import { LINE_HEIGHT, text } from "../svg/text.js";
 import { SERIES_DASHES } from "../theme.js";
 import type { AccelerationLimit, AccelerationPanel, AccelerationPoint, AccelerationSeries } from "./acceleration-series.js";
 import { type EndLabel, endLabels, endLabelsHeight, endLabelsRoom } from "./end-labels.js";
-import { type Plot, plotIn, xAxis, yAxis, yAxisRoom } from "./plot.js";
+import { fittingTicks, type Plot, plotIn, xAxis, yAxis, yAxisRoom } from "./plot.js";
 
 export const panelMaximum = ({ series, limits }: AccelerationPanel): number => {
   const tops = [
@@ -34,7 +34,7 @@ export function panelEdges(panels: readonly AccelerationPanel[], sheet: Sheet): 
   const axis = Math.max(...panels.map((panel) => yAxisRoom([0, panelMaximum(panel)], sheet, TICKS)));
   const names = panels.flatMap((panel) => [
     ...panel.limits.map((limit) => ({ content: limitText(limit, sheet) })),
-    ...panel.series.map((series) => ({ content: seriesText(series, sheet), bold: true })),
+    ...panel.series.map((series) => ({ content: seriesText(series, panel, sheet), bold: true })),
   ]);
   return { plotLeft: sheet.left + axis, plotRight: sheet.right - endLabelsRoom(names, sheet.width * MOST_LABEL_ROOM) };
 }
@@ -44,7 +44,9 @@ const named = (value: number, name: string, { labels }: Sheet): string =>
   `${labels.numbers.plain(value, Math.abs(value) < 9.95 ? 1 : 0)} ${name}`;
 const limitText = ({ name, value }: AccelerationLimit, sheet: Sheet): string => named(value, name, sheet);
 const lastOf = ({ points }: AccelerationSeries): number => (points[points.length - 1] as AccelerationPoint).estimate.value;
-const seriesText = (series: AccelerationSeries, sheet: Sheet): string => named(lastOf(series), series.name, sheet);
+/** A line that is what the chart is about needs no name of its own. */
+const seriesText = (series: AccelerationSeries, { title }: AccelerationPanel, sheet: Sheet): string =>
+  named(lastOf(series), series.name === title ? "" : series.name, sheet).trimEnd();
 
 const styleOf = ({ section }: AccelerationSeries, { theme }: Sheet) => ({
   colour: section === null ? theme.ink : (theme.series[section % theme.series.length] as string),
@@ -121,12 +123,12 @@ export function accelerationPanel(
     })),
     ...panel.series.map((series) => ({
       y: plot.y(lastOf(series)),
-      content: seriesText(series, sheet),
+      content: seriesText(series, panel, sheet),
       colour: styleOf(series, sheet).colour,
       bold: true,
     })),
   ];
-  const axis = withAxis ? xAxis(plot, plot.x.ticks(sheet.narrow ? 3 : 6), labels.shaftSpeedAxis, sheet) : "";
+  const axis = withAxis ? xAxis(plot, fittingTicks(plot, sheet), labels.shaftSpeedAxis, sheet) : "";
   let bottom = plot.bottom + (withAxis ? 42 : 8);
   const gone = panel.unknown.map((name) => {
     const said = paragraph({ left: plot.left, right, fill: theme.muted }, bottom, labels.item(name, labels.notKnown));

@@ -65,12 +65,21 @@ const decimalsOf = (ticks: readonly number[]): number => {
   return step >= 1 || step === 0 ? 0 : Math.min(6, Math.ceil(-Math.log10(step) - 1e-9));
 };
 
+/** Round values along the horizontal axis, as many as their numbers leave room for. */
+export function fittingTicks({ x }: Plot, { labels: { numbers } }: Sheet): readonly number[] {
+  const fits = (values: readonly number[]): boolean => {
+    const wide = Math.max(...values.map((value) => textWidth(numbers.plain(value, 0), SMALL_TEXT)));
+    return values.length < 2 || x(values[1] as number) - x(values[0] as number) >= wide + 10;
+  };
+  return [6, 5, 4, 3, 2, 1].map((count) => x.ticks(count)).find(fits) ?? [];
+}
+
 /** Ticks, numbers and title below a plot. Numbers that would touch are left out. */
 export function xAxis(
-  { x, left, right, bottom }: Plot,
+  { x, left, bottom }: Plot,
   values: readonly number[],
   title: string,
-  { theme, labels: { numbers } }: Sheet,
+  { theme, right, labels: { numbers } }: Sheet,
 ): string {
   let free = Number.NEGATIVE_INFINITY;
   const ticks = values.map((value) => {
@@ -82,6 +91,6 @@ export function xAxis(
     free = at + half + 8;
     return mark + text(at, bottom + 17, shown, { fill: theme.muted, size: SMALL_TEXT, anchor: "middle" });
   });
-  const name = text(left, bottom + 36, title, { fill: theme.muted, size: SMALL_TEXT, room: right - left + 60 });
+  const name = text(left, bottom + 36, title, { fill: theme.muted, size: SMALL_TEXT, room: right - left });
   return ticks.join("") + name;
 }

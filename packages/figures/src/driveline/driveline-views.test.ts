@@ -105,7 +105,7 @@ describe("plan view", () => {
     const sample: Sample = { ...TWO_PIECE, shafts, measured: [0, 1, 3] };
     const rear = said(planView(samplePicture(sample), options));
     expect(rear).toContain(SAMPLE_LABELS.towardSide.right);
-    expect(rear).toContain(SAMPLE_LABELS.headingNotMeasured);
+    expect(rear).toContain(SAMPLE_LABELS.notMeasured);
     expect(rear).toContain(SAMPLE_LABELS.upperEdgeIs.right);
     const front = said(planView(samplePicture({ ...sample, runs: "forward" }), options));
     expect(front).toContain(SAMPLE_LABELS.towardSide.left);

@@ -6,7 +6,7 @@ import { jointPlaces, shaftPlaces } from "./places.js";
 import { magnified, project, twinFactor } from "./projection.js";
 import { shaftSentence } from "./shaft-labels.js";
 import { SURROUNDINGS_HEIGHT, whichSideIsUp } from "./surroundings.js";
-import { viewPanel } from "./view-panel.js";
+import { panelAspect, viewPanel } from "./view-panel.js";
 
 /**
  * The driveline from above, power flowing from left to right, with the headings; unmeasured ones dashed. Where anything is out of line a twin with larger
@@ -16,7 +16,7 @@ export function planView(picture: DrivelinePicture, options: FigureOptions): str
   const sheet = sheetOf(options);
   const { labels } = sheet;
   const projection = project(picture, "plan");
-  const factor = twinFactor(projection);
+  const factor = twinFactor(projection, panelAspect(sheet));
   const scaleWords = projection.toScale ? labels.trueToScale : labels.notToScale;
   const above = viewPanel(
     {

@@ -53,7 +53,7 @@ describe("projection of a driveline", () => {
 
   test("the twin multiplies every slope and keeps joints under one another", () => {
     const projection = project(samplePicture(TWO_PIECE), "side");
-    const factor = twinFactor(projection);
+    const factor = twinFactor(projection, 1);
     const twin = magnified(projection, factor);
     expect(factor).toBe(3);
     twin.slopes.forEach((value, k) => {
@@ -69,5 +69,10 @@ describe("projection of a driveline", () => {
     });
     expect(project(picture, "side").known).toEqual([true, false, true, true]);
     expect(project(picture, "plan").known).toEqual([true, true, false, true]);
+  });
+
+  test("a twin that would get too tall is magnified less", () => {
+    const projection = project(samplePicture(TWO_PIECE), "side");
+    expect(twinFactor(projection, 0.25)).toBe(2);
   });
 });

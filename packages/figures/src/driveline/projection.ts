@@ -52,11 +52,27 @@ const FACTORS = [20, 15, 12, 10, 8, 6, 5, 4, 3, 2];
 /** Beyond this drawn slope a magnified picture stops looking like a driveline. */
 const STEEPEST_TWIN = degreesToRadians(30);
 
-/** By what factor the angles of the twin are drawn larger; 1 when they are plain enough as they are, or when there is nothing to magnify. */
-export function twinFactor({ slopes }: Projection): number {
-  const steepest = Math.max(...slopes.map(Math.abs));
+/** Height over width that a driveline's joints would take with its slopes multiplied. */
+function aspect({ slopes, runs }: Projection, factor: number): number {
+  let [at, low, high, wide] = [0, 0, 0, 0];
+  runs.forEach((run, k) => {
+    at += run * Math.tan(limited((slopes[k + 1] as number) * factor));
+    wide += run;
+    low = Math.min(low, at);
+    high = Math.max(high, at);
+  });
+  return wide > 0 ? (high - low) / wide : 0;
+}
+
+/**
+ * By what factor the angles of the twin are drawn larger; 1 when they are plain enough as they are, or when there is nothing to magnify.
+ * `tallest`: height over width that it may take, so that it need not be drawn smaller than the picture above it.
+ */
+export function twinFactor(projection: Projection, tallest: number): number {
+  const steepest = Math.max(...projection.slopes.map(Math.abs));
   if (steepest < 1e-4) return 1;
-  return FACTORS.find((factor) => factor * steepest <= STEEPEST_TWIN) ?? 1;
+  const gentle = FACTORS.filter((factor) => factor * steepest <= STEEPEST_TWIN);
+  return gentle.find((factor) => aspect(projection, factor) <= tallest) ?? gentle.at(-1) ?? 1;
 }
 
 /** The same driveline with every slope multiplied; the runs stay, so that joints stand under one another in both pictures. */

@@ -35,7 +35,7 @@ export function shaftLines(picture: DrivelinePicture, shaft: number, view: View,
   const result = picture.analysis?.shafts[shaft];
   const estimate = view === "side" ? result?.inclination : result?.heading;
   if (!usable(estimate)) return [{ content: labels.notGauged, muted: true }];
-  if (view === "plan" && !picture.measuredHeadings.includes(result?.id ?? "")) return [{ content: labels.headingNotMeasured, muted: true }];
+  if (view === "plan" && !picture.measuredHeadings.includes(result?.id ?? "")) return [{ content: labels.notMeasured, muted: true }];
   const { word, rise } = wayOf(picture, estimate.value, view, sheet);
   return [
     { content: angleText(estimate, labels, true), bold: true },

@@ -6,7 +6,7 @@ import { jointPlaces, shaftPlaces } from "./places.js";
 import { magnified, project, twinFactor } from "./projection.js";
 import { shaftSentence } from "./shaft-labels.js";
 import { groundLine, SURROUNDINGS_HEIGHT, seenFromSide } from "./surroundings.js";
-import { viewPanel } from "./view-panel.js";
+import { panelAspect, viewPanel } from "./view-panel.js";
 
 /**
  * The driveline from the vehicle's side, power flowing from left to right: true to scale where the section lengths are known, with the inclinations; below it
@@ -16,7 +16,7 @@ export function sideView(picture: DrivelinePicture, options: FigureOptions): str
   const sheet = sheetOf(options);
   const { labels } = sheet;
   const projection = project(picture, "side");
-  const factor = twinFactor(projection);
+  const factor = twinFactor(projection, panelAspect(sheet));
   const scaleWords = projection.toScale ? labels.trueToScale : labels.notToScale;
   const upper = viewPanel(
     {

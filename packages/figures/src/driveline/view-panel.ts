@@ -37,7 +37,10 @@ export interface Panel {
 
 const CLEARANCE_SIDE = 30;
 const CLEARANCE_PLAN = 36;
-const TALLEST = 170;
+const TALLEST = 220;
+
+/** Height over width that the joints of a panel may take before the driveline is drawn smaller, on the safe side. */
+export const panelAspect = ({ left, right }: Sheet): number => TALLEST / (right - left - 60);
 
 function shaftAnchors({ start, joints, end, projection }: PlacedShafts): { upper: Point[]; lower: Point[] } {
   const last = joints[joints.length - 1] as Point;

@@ -9,6 +9,8 @@ export const DIAL_RADIUS = 54;
 export interface Dial {
   readonly centre: Point;
   readonly phasing: number | null;
+  /** Else the driven-end yoke is drawn dashed. */
+  readonly measured: boolean;
   /** Where the driven-end yoke would leave least, if that is elsewhere. */
   readonly best: number | null;
 }
@@ -41,7 +43,7 @@ export const drivenYokeStyle = (theme: Theme): YokeStyle => ({ stroke: theme.dri
 export const bestYokeStyle = (theme: Theme): YokeStyle => ({ stroke: theme.muted, width: 1.6, fill: "none", dashed: true });
 
 /** The driven-end yoke lies farther off and is drawn first, broad and hollow-eared; the source-end yoke on top of it, narrow and solid. */
-export function drawDial({ centre, phasing, best }: Dial, theme: Theme): string {
+export function drawDial({ centre, phasing, measured, best }: Dial, theme: Theme): string {
   const face = circle(centre, DIAL_RADIUS, { fill: theme.tube, stroke: theme.faint, "stroke-width": 1.5 });
   const ticks = Array.from({ length: 12 }, (_, k) => {
     const angle = (k * Math.PI) / 6;
@@ -51,7 +53,7 @@ export function drawDial({ centre, phasing, best }: Dial, theme: Theme): string 
     });
   });
   const ghost = best === null ? "" : yokeBar(centre, best, DIAL_RADIUS - 12, bestYokeStyle(theme));
-  const driven = phasing === null ? "" : yokeBar(centre, phasing, DIAL_RADIUS - 12, drivenYokeStyle(theme));
+  const driven = phasing === null ? "" : yokeBar(centre, phasing, DIAL_RADIUS - 12, { ...drivenYokeStyle(theme), dashed: !measured });
   const source = yokeBar(centre, 0, DIAL_RADIUS - 26, sourceYokeStyle(theme));
   const sweep = phasing !== null && Math.abs(phasing) > SMALLEST_ARC ? turnArrow(centre, phasing, theme) : "";
   return face + ticks.join("") + ghost + driven + source + sweep + circle(centre, 4, { fill: theme.ink });

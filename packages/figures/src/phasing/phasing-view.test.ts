@@ -7,6 +7,7 @@ import { phasingView } from "./phasing-view.js";
 
 const options = { labels: SAMPLE_LABELS };
 const said = (svg: string): string[] => textsOf(svg).map(({ content }) => content);
+/** Dashes of a yoke that is not there or not sure. */
 const GHOST = 'stroke-dasharray="4 3"';
 
 describe("phasing view", () => {
@@ -42,6 +43,21 @@ describe("phasing view", () => {
         options,
       ),
     ).toContain(GHOST);
+  });
+
+  test("a phasing that nobody measured is said to be so and drawn dashed", () => {
+    const picture = samplePicture({
+      kinds: ["cross", "cross"],
+      shafts: [{ inclinationDeg: 0 }, { inclinationDeg: 5 }, { inclinationDeg: 0 }],
+    });
+    const driveline = {
+      ...picture.driveline,
+      sections: picture.driveline.sections.map((section) => ({ ...section, phasingMeasured: false })),
+    };
+    const svg = phasingView({ ...picture, driveline }, options);
+    expect(said(svg)).toContain(SAMPLE_LABELS.notMeasured);
+    expect(svg).toContain(GHOST);
+    expect(said(phasingView(picture, options))).not.toContain(SAMPLE_LABELS.notMeasured);
   });
 
   test("says when a phasing is not known and when there is no section", () => {

@@ -6,37 +6,42 @@ import { type FigureOptions, type Sheet, sheetOf } from "../figure-options.js";
 import { caption, paragraph } from "../layout/caption.js";
 import { figureDocument } from "../svg/figure-document.js";
 import { type Point, point } from "../svg/point.js";
-import { LINE_HEIGHT, SMALL_TEXT, text } from "../svg/text.js";
+import { LINE_HEIGHT, SMALL_TEXT, TEXT_SIZE, text } from "../svg/text.js";
 import { textWidth } from "../svg/text-width.js";
 import { bestYokeStyle, DIAL_RADIUS, drawDial, drivenYokeStyle, sourceYokeStyle, type YokeStyle, yokeBar } from "./dial.js";
 
 /** A best phasing nearer than this to the one there is makes no difference that a spline could be set to. Degrees. */
 const SAME = 0.5;
 const LEAST_CELL = 150;
-const TEXT_LINES = 3;
 
 interface SectionPhasing {
   readonly name: string;
   readonly phasing: number | null;
+  readonly measured: boolean;
   /** Degrees in (-90, 90], null where unknown or where it makes no difference. */
   readonly best: number | null;
   readonly differs: boolean;
 }
 
 function phasings(picture: DrivelinePicture): readonly SectionPhasing[] {
-  return picture.driveline.sections.map(({ id, phasing: angle }, k) => {
+  return picture.driveline.sections.map(({ id, phasing: angle, phasingMeasured }, k) => {
     const phasing = angle === null || !Number.isFinite(angle) ? null : wrapDegrees(degrees(angle), 90);
     const bestAngle = picture.analysis?.cancellation.bestPhasing[id];
     const best = bestAngle === undefined || !Number.isFinite(bestAngle) ? null : wrapDegrees(degrees(bestAngle), 90);
     const differs = best !== null && (phasing === null || Math.abs(wrapDegrees(best - phasing, 90)) > SAME);
-    return { name: shaftName(picture, k + 1), phasing, best, differs };
+    return { name: shaftName(picture, k + 1), phasing, measured: phasingMeasured, best, differs };
   });
 }
 
-function sentences({ phasing, best, differs }: SectionPhasing, { labels }: Sheet): { now: string; better: string } {
-  const now = phasing === null ? labels.phasingNotKnown : `${labels.phasing} ${labels.numbers.angle(phasing)}`;
-  if (best === null) return { now, better: "" };
-  return { now, better: differs ? `${labels.bestPhasing} ${labels.numbers.angle(best)}` : labels.phasingAsBest };
+/** What is written below a dial, most important first. */
+function sentences({ phasing, measured, best, differs }: SectionPhasing, { labels }: Sheet): readonly string[] {
+  if (phasing === null && best === null) return [labels.phasingNotKnown];
+  const now =
+    phasing === null
+      ? [labels.phasingNotKnown]
+      : [`${labels.phasing} ${labels.numbers.angle(phasing)}`, ...(measured ? [] : [labels.notMeasured])];
+  if (best === null) return now;
+  return [...now, differs ? `${labels.bestPhasing} ${labels.numbers.angle(best)}` : labels.phasingAsBest];
 }
 
 /** What the three bars are, drawn as they are in the dials. */
@@ -88,18 +93,28 @@ export function phasingView(picture: DrivelinePicture, options: FigureOptions): 
   // Full rows first would leave a lone dial at the end; rows of about equal length read better.
   const perRow = Math.ceil(sections.length / Math.ceil(sections.length / most));
   const cell = (right - left) / perRow;
-  const tall = 2 * DIAL_RADIUS + 10 + TEXT_LINES * LINE_HEIGHT + 16;
+  const lines = 1 + Math.max(...sections.map((section) => sentences(section, sheet).length));
+  const tall = 2 * DIAL_RADIUS + 10 + lines * LINE_HEIGHT + 16;
   const dials = sections.map((section, k) => {
     const centre: Point = point(left + cell * ((k % perRow) + 0.5), y + Math.floor(k / perRow) * tall + DIAL_RADIUS);
-    const { now, better } = sentences(section, sheet);
     const style = { anchor: "middle", room: cell - 10 } as const;
     const base = centre.y + DIAL_RADIUS + 22;
     const radians = (angle: number | null): number | null => (angle === null ? null : degreesToRadians(angle));
     return (
-      drawDial({ centre, phasing: radians(section.phasing), best: section.differs ? radians(section.best) : null }, theme) +
+      drawDial(
+        { centre, phasing: radians(section.phasing), measured: section.measured, best: section.differs ? radians(section.best) : null },
+        theme,
+      ) +
       text(centre.x, base, section.name, { ...style, fill: theme.ink, bold: true }) +
-      text(centre.x, base + LINE_HEIGHT, now, { ...style, fill: theme.ink }) +
-      text(centre.x, base + 2 * LINE_HEIGHT, better, { ...style, fill: theme.muted, size: SMALL_TEXT })
+      sentences(section, sheet)
+        .map((said, row) =>
+          text(centre.x, base + (row + 1) * LINE_HEIGHT, said, {
+            ...style,
+            fill: row === 0 ? theme.ink : theme.muted,
+            size: row === 0 ? TEXT_SIZE : SMALL_TEXT,
+          }),
+        )
+        .join("")
     );
   });
   y += Math.ceil(sections.length / perRow) * tall + 4;
@@ -107,10 +122,7 @@ export function phasingView(picture: DrivelinePicture, options: FigureOptions): 
   const legend = key(y, ghost, sheet);
   return figureDocument(sheet, {
     title: labels.phasingView,
-    description: sections.map((section) => {
-      const { now, better } = sentences(section, sheet);
-      return `${labels.item(section.name, [now, better].filter((said) => said !== "").join(", "))}.`;
-    }),
+    description: sections.map((section) => `${labels.item(section.name, sentences(section, sheet).join(", "))}.`),
     height: y + legend.height + 12,
     body: [head.svg, ...dials, legend.svg],
   });
