@@ -35,7 +35,7 @@ export const figuresOf = (picture: DrivelinePicture, { theme, width, language = 
     Object.entries(ALL_FIGURES).map(([figure, draw]) => [figure, draw(picture, { labels: figureLabelsOf(language), theme, width })]),
   );
 
-/** Every figure of every sample driveline, by `sample-figure`. */
+/** Every figure of every sample driveline, by `sample-figure`; for scripts. @public */
 export const sampleFigures = (look: Look): Record<string, string> =>
   Object.fromEntries(
     Object.entries(SAMPLES).flatMap(([name, sample]) =>
@@ -43,7 +43,7 @@ export const sampleFigures = (look: Look): Record<string, string> =>
     ),
   );
 
-/** Every figure of every driveline of a case file, by `driveline-figure`. */
+/** Every figure of every driveline of a case file, by `driveline-figure`; for scripts. @public */
 export const caseFigures = (file: unknown, look: Look): Record<string, string> =>
   Object.fromEntries(
     examplePictures(file, look.language ?? "en").flatMap((picture) =>

@@ -34,8 +34,6 @@ export const plotIn = ({ left, right, top, bottom, xDomain, yDomain }: PlotRoom)
   bottom,
 });
 
-export const TICK_ROOM = 22;
-
 /** Horizontal lines and their numbers, left of the plot. */
 export function yAxis({ y, left, right }: Plot, { theme, labels: { numbers } }: Sheet, count: number): string {
   return y
