@@ -3,7 +3,7 @@ import { type Radians, radiansToDegrees } from "../units/index.js";
 import { causesOf } from "./causes.js";
 import { plainestDisagreement } from "./disagreement.js";
 import type { Observation } from "./observation.js";
-import type { SlipVerdict } from "./verdict-on-slips.js";
+import type { SlipVerdict } from "./weigh-slips.js";
 
 /** The shaft that a reading tells of; `zero` for one of the turn-round check. */
 export function shaftOf(observation: Observation): string {

@@ -1,6 +1,6 @@
 import type { FindingCode, FindingParams } from "../findings/index.js";
 import { type Radians, radiansToDegrees } from "../units/index.js";
-import { CRITICAL_CONTRAST, LEAST_REDUNDANCY } from "./contrast-test.js";
+import { CRITICAL_CONTRAST, LEAST_REDUNDANCY } from "./largest-contrast.js";
 import { fitLinear } from "./linear-fit.js";
 import type { Observation } from "./observation.js";
 

@@ -1,11 +1,11 @@
 import type { Finding, Severity } from "../findings/index.js";
 import { contradictionFindings } from "./contradiction-findings.js";
-import { CRITICAL_CONTRAST, largestContrast } from "./contrast-test.js";
-import { explanationsOf } from "./explain.js";
+import { explanationsOf } from "./explanations.js";
 import type { Gauging } from "./gauging.js";
+import { CRITICAL_CONTRAST, largestContrast } from "./largest-contrast.js";
 import { fitLinear } from "./linear-fit.js";
 import { type Observation, zeroIndex } from "./observation.js";
-import { type SlipVerdict, weighSlips } from "./verdict-on-slips.js";
+import { type SlipVerdict, weighSlips } from "./weigh-slips.js";
 import { fitWithAssumedZero, withBelievableZero } from "./zero-prior.js";
 
 /** The observations that the estimate may rest on, and what was found on the way. */

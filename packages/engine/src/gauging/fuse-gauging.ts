@@ -2,15 +2,15 @@ import type { Finding } from "../findings/index.js";
 import type { ShaftPose } from "../geometry/index.js";
 import { type Driveline, shaftIds } from "../kinematics/driveline.js";
 import type { Radians } from "../units/index.js";
-import { noCheckFinding, uncheckedShafts } from "./check-readings.js";
 import { findContradictions } from "./find-contradictions.js";
 import type { Gauging } from "./gauging.js";
-import { type HeadingEstimate, headingOf } from "./headings.js";
+import { type HeadingEstimate, headingOf } from "./heading-of.js";
 import { fitLinear } from "./linear-fit.js";
 import { lowerEndFinding } from "./lower-end-finding.js";
 import { type Observation, observationsOf } from "./observation.js";
 import type { ErrorSource, PoseModel } from "./pose-model.js";
 import { standingFindings } from "./standing-findings.js";
+import { noCheckFinding, uncheckedShafts } from "./unchecked-shafts.js";
 import { zeroFindings } from "./zero-findings.js";
 import { withAssumedZero } from "./zero-prior.js";
 

@@ -1,7 +1,7 @@
 import type { Finding } from "../findings/index.js";
 import { angleBetween, directionOf, type ShaftPose } from "../geometry/index.js";
 import { degreesToRadians, type Radians, radiansToDegrees } from "../units/index.js";
-import type { UncheckedShaft } from "./check-readings.js";
+import type { UncheckedShaft } from "./unchecked-shafts.js";
 
 /** Joint angles beside a shaft that add up to more than this are worth a second look (common practice, no source). */
 const LARGE_SUM = degreesToRadians(6);

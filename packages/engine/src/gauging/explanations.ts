@@ -1,5 +1,5 @@
 import { degreesToRadians } from "../units/index.js";
-import { canSwap, LEAST_REDUNDANCY } from "./contrast-test.js";
+import { canSwap, LEAST_REDUNDANCY } from "./largest-contrast.js";
 import { type Equation, fitLinear, type LinearFit } from "./linear-fit.js";
 import { type Observation, totalU } from "./observation.js";
 import type { Slip, SlipKind } from "./slip.js";

@@ -89,6 +89,7 @@ export function uncheckedShafts(kept: readonly Observation[], gauging: Gauging, 
   });
 }
 
+/** The note on a shaft of which a slip could not be seen; params: `shaft`, and the `extra` reading to take. */
 export const noCheckFinding = ({ shaft, path, extra }: UncheckedShaft): Finding => ({
   code: "gauging.no-check-reading",
   severity: "note",

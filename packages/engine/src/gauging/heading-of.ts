@@ -50,10 +50,9 @@ const unmeasured = (shaft: string, path: string): HeadingEstimate => ({
  * inclination: of that shaft, 0 where unknown. Without a reading, or where one of them is an offset longer than the shaft, it is 0 with u = 0.5 deg, assumed.
  */
 export function headingOf(shaft: string, inclination: number, gauging: Gauging): HeadingEstimate {
-  const readings = gauging.headings
-    .filter((reading) => reading.shaft === shaft)
-    .flatMap((reading) => oneHeading(reading, inclination) ?? []);
-  if (readings.length === 0) return unmeasured(shaft, gauging.path);
+  const taken = gauging.headings.filter((reading) => reading.shaft === shaft);
+  const readings = taken.flatMap((reading) => oneHeading(reading, inclination) ?? []);
+  if (readings.length === 0 || readings.length < taken.length) return unmeasured(shaft, gauging.path);
   const weights = readings.map(({ source }) => 1 / Math.max(source.u, LEAST_U) ** 2);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const shares = weights.map((weight) => weight / total);
