@@ -9,7 +9,7 @@ import { bestPoses, poseDraws } from "./pose-draws.js";
 import { simulateChain } from "./simulate-chain.js";
 
 /** The measuring errors alone only set a median, which needs no more draws than this. */
-const MEDIAN_DRAWS = 20_000;
+const MEDIAN_DRAWS = 10_000;
 
 /** A quantity of the chain as an angle: best value, interval, and the draws behind it for the spread of whatever is computed from it. */
 export interface AngleEstimate {
