@@ -1,4 +1,9 @@
 export * from "./consequence/instruction.js";
+export type { LookCode, PredictionVerdict, ShaftVerdict } from "./learn/judge-prediction.js";
+export { judgePrediction, LOOK_CODES } from "./learn/judge-prediction.js";
+export type { BeforeAfter } from "./learn/learn-geometry.js";
+export { learnGeometry } from "./learn/learn-geometry.js";
+export type { LearnedGeometry, LearnedParameter } from "./learn/learned-geometry.js";
 export * from "./model/index.js";
 export type { MissingMeasurement } from "./predict/missing-measurements.js";
 export type { PredictedDriveline, PredictedState, Prediction } from "./predict/predict.js";

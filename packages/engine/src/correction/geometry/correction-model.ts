@@ -1,4 +1,5 @@
 import { shaftIds } from "../../kinematics/index.js";
+import { learnedSources, shiftQuantities } from "../learn/apply-learned.js";
 import { AS_GAUGED, type CorrectionDriveline, type CorrectionInput, type Reason, reason, type VehicleState } from "../model/index.js";
 import { type AdjusterModel, adjusterModel } from "./adjuster-model.js";
 import { type GeometrySource, geometrySources } from "./geometry-source.js";
@@ -23,16 +24,19 @@ export interface CorrectionModel {
 
 export function correctionModel(input: CorrectionInput): CorrectionModel {
   const states = input.states.length > 0 ? input.states : [AS_GAUGED];
+  const taped = geometrySources(input, states);
+  const nominals = input.drivelines.map((on) => nominalQuantities(on, input.powertrain, states.length));
+  if (input.learned) shiftQuantities(nominals, taped, input.learned);
   return {
     input,
     states,
-    drivelines: input.drivelines.map((on) => ({
+    drivelines: input.drivelines.map((on, d) => ({
       input: on,
       topology: topologyOf(on, states.length),
-      nominal: nominalQuantities(on, input.powertrain, states.length),
+      nominal: nominals[d] as Quantities,
     })),
     adjusters: input.adjusters.map((adjuster) => adjusterModel(adjuster, input)),
-    sources: geometrySources(input, states),
+    sources: input.learned ? learnedSources(taped, input.learned) : taped,
   };
 }
 

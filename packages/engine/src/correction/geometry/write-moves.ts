@@ -1,4 +1,5 @@
 import { type CorrectionDriveline, chainSign, type VehicleState } from "../model/index.js";
+import type { AdjusterModel } from "./adjuster-model.js";
 import type { CorrectionModel, DrivelineModel } from "./correction-model.js";
 import { guideMove, newGuideMove, noseUp } from "./guide-move.js";
 import { MOVE, moveSize, phasingsAt } from "./move-layout.js";
@@ -77,14 +78,8 @@ function writeChange(model: AdjusterModel, amount: number, input: CorrectionDriv
 }
 
 /** Adds what the guides make of the travel. A pitch stated for the state stands for the guides' own on that part of the way. */
-function guideAxle(
-  input: CorrectionDriveline,
-  state: VehicleState | null,
-  rise: number,
-  lower: number,
-  upper: number,
-  move: Float64Array,
-): void {
+function guideAxle(input: CorrectionDriveline, state: VehicleState | null, move: Float64Array): void {
+  const { rise, lower, upper } = guided;
   const guide = input.axle?.guide ?? null;
   const travel = state?.axleTravel ?? 0;
   const stated = state !== null && state.pinionPitch !== null;

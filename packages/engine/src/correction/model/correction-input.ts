@@ -1,4 +1,5 @@
 import { degreesToRadians, type Metres, type Radians } from "../../units/index.js";
+import type { LearnedGeometry } from "../learn/learned-geometry.js";
 import type { Adjuster } from "./adjuster.js";
 import type { CorrectionDriveline } from "./correction-driveline.js";
 import type { VehicleState } from "./vehicle-state.js";
@@ -30,6 +31,8 @@ export interface CorrectionInput {
   /** Empty = the vehicle as gauged. */
   readonly states: readonly VehicleState[];
   readonly accuracy: GeometryAccuracy;
+  /** What earlier corrections of this vehicle taught about its lengths and arms; stands before the tape. */
+  readonly learned?: LearnedGeometry;
   /** Monte Carlo draws behind every interval, and the seed that makes them repeatable. */
   readonly draws: number;
   readonly seed: number;
