@@ -6,7 +6,7 @@ import { type Rpm, rpm, rpmToRadiansPerSecond } from "../units/index.js";
 import { chainEstimates, estimateOf } from "./chain-estimates.js";
 import { quantityIndex } from "./chain-quantities.js";
 import type { CancellationResult, DrivelineAnalysis, JointResult, MotionResult } from "./driveline-analysis.js";
-import { phasingFindings } from "./driveline-findings.js";
+import { betterPhasingFindings, phasingFindings } from "./driveline-findings.js";
 import type { Verdict } from "./estimate.js";
 import type { AnalysisInput } from "./input.js";
 import { cancellationFindings, jointFindings, judgements, motionFindings } from "./limit-findings.js";
@@ -78,11 +78,12 @@ export function analyseDriveline(input: AnalysisInput): DrivelineAnalysis {
     ...(input.maxShaftSpeed === null
       ? [{ code: "vehicle.no-maximum-speed", severity: "note", path: "vehicle", params: { assumedRpm: ASSUMED_SPEED } } as const]
       : []),
-    ...phasingFindings(driveline, poses, chain, path),
+    ...phasingFindings(driveline, path),
     // Numbers that are not road angles are not held against the limits either.
     ...(withheld
       ? []
       : [
+          ...betterPhasingFindings(driveline, poses, chain, path),
           ...jointFindings(joints, (k) => sensitivityOf(driveline, model, index.joint(k)), path),
           ...cancellationFindings(cancellation, sensitivity, path),
           ...motionFindings(described, limits, sensitivity, path),

@@ -10,8 +10,8 @@ const WORTH_MENTIONING = degreesToRadians(0.5);
 /** A joint without yokes, through which a phasing can only be carried by a mark. */
 const hasNoYoke = (joint: Joint | undefined): boolean => joint?.kind === "ball" || joint?.kind === "flexible";
 
-/** What is missing or could be better in the phasing of the sections. */
-export function phasingFindings(driveline: Driveline, poses: readonly ShaftPose[], chain: ChainEstimates, path: string): readonly Finding[] {
+/** What is missing in the phasing of the sections. */
+export function phasingFindings(driveline: Driveline, path: string): readonly Finding[] {
   const findings: Finding[] = [];
   driveline.sections.forEach(({ id, phasing, phasingMeasured }, s) => {
     const place = `${path}.sections[${s}]`;
@@ -26,6 +26,12 @@ export function phasingFindings(driveline: Driveline, poses: readonly ShaftPose[
       findings.push({ code: "driveline.phasing-not-measured", severity: "note", path: place, params: { section: id, phasingDeg: radiansToDegrees(phasing) } });
     }
   });
+  return findings;
+}
+
+/** Sections that would leave less if they were phased otherwise, the others as they stand. */
+export function betterPhasingFindings(driveline: Driveline, poses: readonly ShaftPose[], chain: ChainEstimates, path: string): readonly Finding[] {
+  const findings: Finding[] = [];
   if (!chain.whole) return findings;
   for (const [section, phasing] of bestPhasing(driveline, poses)) {
     const sections = driveline.sections.map((each) => (each.id === section ? { ...each, phasing } : each));
