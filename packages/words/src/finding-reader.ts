@@ -30,6 +30,8 @@ export interface FindingReader {
 }
 
 const UNKNOWN = "…";
+/** The engine names the likeliest first; a longer list would not be read under a vehicle. */
+const MOST_CAUSES = 3;
 /** Below half of the last digit of any display. */
 const LEVEL_DEG = 0.005;
 
@@ -64,7 +66,7 @@ export function findingReader({ params }: Pick<Finding, "params">, catalogue: Ca
     repeat:
       params.repeat === undefined ? null : phrases.repeat({ of: text("repeat"), path: text("repeatPath"), share: shareOf(params) }, nameOf),
     readPlace: (key) => phrases.readPlace(text(key), nameOf),
-    doubt: phrases.doubt(likelier, list("readings"), causes),
+    doubt: phrases.doubt(likelier, list("readings"), causes.slice(0, MOST_CAUSES)),
   };
 }
 

@@ -5,6 +5,7 @@ import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import { drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, stageFlag, switchFlag } from "./common-flags.js";
 import { completeFindingCode, parseFindingCode } from "./finding-code.js";
+import { helpText } from "./help-text.js";
 
 export interface AnalyseFlags {
   readonly stage?: Stage;
@@ -41,5 +42,5 @@ export const analyseCommand = (terminal: Terminal): Command<CliContext> =>
       },
       positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },
     },
-    docs: { brief: terminal.commands.analyse, fullDescription: terminal.descriptions.analyse },
+    docs: { brief: terminal.commands.analyse, fullDescription: helpText(terminal.descriptions.analyse) },
   });

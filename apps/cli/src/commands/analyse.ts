@@ -3,7 +3,7 @@ import { acceptStops, recordAcceptance } from "../analysis/accept-stops.js";
 import { analyseCase, answersAnything, failsStrictly } from "../analysis/analyse-case.js";
 import { chooseGauging } from "../analysis/choose-gauging.js";
 import { writeFault } from "../files/file-fault.js";
-import { readCase } from "../files/read-case.js";
+import { fileName, readCase } from "../files/read-case.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
 import { analysisLines } from "../render/analysis.js";
@@ -38,6 +38,6 @@ export async function runAnalyse(this: CliContext, flags: AnalyseFlags, path: st
     const view = { words, paint, width: pageWidth(this.process.stdout.columns) };
     this.process.stdout.write(`${analysisLines(json, acceptance.document, flags.draws, view).join("\n")}\n`);
   }
-  if (!answersAnything(analysed)) return fail(this, UNANSWERED, [words.terminal.analysed.nothing(path)]);
+  if (!answersAnything(analysed)) return fail(this, UNANSWERED, [words.terminal.analysed.nothing(fileName(path, words))]);
   if (flags.strict && failsStrictly(analysed)) this.process.exitCode = UNANSWERED;
 }

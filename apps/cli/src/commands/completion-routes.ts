@@ -2,6 +2,7 @@ import type { Terminal } from "@halfturn/words";
 import { buildInstallCommand, buildUninstallCommand } from "@stricli/auto-complete";
 import { buildCommand, buildRouteMap, type Command, type RouteMap } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
+import { helpText } from "./help-text.js";
 
 const PROGRAM = "halfturn";
 /** What bash calls with the words typed so far; `--` keeps flags among them from being read as our own. */
@@ -18,7 +19,11 @@ export const completionRoutes = (terminal: Terminal): RouteMap<CliContext> =>
         docs: { brief: terminal.commands.completion },
       }),
     },
-    docs: { brief: terminal.commands.completion, fullDescription: terminal.descriptions.completion, hideRoute: { propose: true } },
+    docs: {
+      brief: terminal.commands.completion,
+      fullDescription: helpText(terminal.descriptions.completion),
+      hideRoute: { propose: true },
+    },
   });
 
 /** The library's command under a description of our own language. */

@@ -3,6 +3,7 @@ import type { Language, Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import { fileArgument, langFlag, switchFlag } from "./common-flags.js";
+import { helpText } from "./help-text.js";
 
 export interface NewFlags {
   readonly layout: Layout;
@@ -26,5 +27,5 @@ export const newCommand = (terminal: Terminal): Command<CliContext> =>
       },
       positional: { kind: "tuple", parameters: [fileArgument(terminal.args.newFile)] },
     },
-    docs: { brief: terminal.commands.new, fullDescription: terminal.descriptions.new },
+    docs: { brief: terminal.commands.new, fullDescription: helpText(terminal.descriptions.new) },
   });

@@ -2,6 +2,7 @@ import type { Language, Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import { drawsFlag, fileArgument, langFlag, seedFlag } from "./common-flags.js";
+import { helpText } from "./help-text.js";
 import { parseReportFile, type ReportFile } from "./report-file.js";
 
 export interface ReportFlags {
@@ -26,5 +27,5 @@ export const reportCommand = (terminal: Terminal): Command<CliContext> =>
       aliases: { o: "output" },
       positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },
     },
-    docs: { brief: terminal.commands.report, fullDescription: terminal.descriptions.report },
+    docs: { brief: terminal.commands.report, fullDescription: helpText(terminal.descriptions.report) },
   });

@@ -2,7 +2,7 @@ import { renderHtml, renderPdf, reportContent } from "@halfturn/report";
 import { answersAnything } from "../analysis/analyse-case.js";
 import { reportedGaugings } from "../analysis/reported-gaugings.js";
 import { writeFault } from "../files/file-fault.js";
-import { readCase } from "../files/read-case.js";
+import { fileName, readCase } from "../files/read-case.js";
 import { writeWhole } from "../files/write-whole.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
@@ -15,7 +15,7 @@ export async function runReport(this: CliContext, { output, paper, seed, draws }
   const read = await readCase(path, this);
   if (!read.ok) return fail(this, BAD_USE, read.lines);
   const gaugings = reportedGaugings(read.case, { seed, draws, accepted: [] });
-  if (!answersAnything(gaugings)) return fail(this, UNANSWERED, [words.terminal.analysed.nothing(path)]);
+  if (!answersAnything(gaugings)) return fail(this, UNANSWERED, [words.terminal.analysed.nothing(fileName(path, words))]);
   const content = reportContent({ case: read.case, gaugings, language: words.language, date: this.now(), toolVersion: VERSION });
   try {
     await writeWhole(output.path, output.kind === "html" ? renderHtml(content) : renderPdf(content, { paper }), "replace", this.newId());

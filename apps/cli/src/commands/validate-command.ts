@@ -2,6 +2,7 @@ import type { Language, Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import { fileArgument, langFlag } from "./common-flags.js";
+import { helpText } from "./help-text.js";
 
 export interface ValidateFlags {
   readonly lang?: Language;
@@ -14,5 +15,5 @@ export const validateCommand = (terminal: Terminal): Command<CliContext> =>
       flags: { lang: langFlag(terminal) },
       positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },
     },
-    docs: { brief: terminal.commands.validate, fullDescription: terminal.descriptions.validate },
+    docs: { brief: terminal.commands.validate, fullDescription: helpText(terminal.descriptions.validate) },
   });

@@ -1,5 +1,5 @@
 import { analyseCase } from "../analysis/analyse-case.js";
-import { readCase, STANDARD_INPUT } from "../files/read-case.js";
+import { fileName, readCase } from "../files/read-case.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE } from "../program/exit-code.js";
 import { summaryLines } from "../render/summary.js";
@@ -14,8 +14,7 @@ export async function runValidate(this: CliContext, _flags: ValidateFlags, path:
   const read = await readCase(path, this);
   if (!read.ok) return fail(this, BAD_USE, read.lines);
   const analysed = analyseCase(read.case, {}, { draws: FEW_DRAWS, seed: 1, accepted: [] });
-  const name = path === STANDARD_INPUT ? this.words.terminal.files.standardInput : path;
   const view = { words: this.words, paint: this.paint, width: pageWidth(this.process.stdout.columns) };
   const findings = analysed.flatMap(({ analysis }) => analysis.findings);
-  this.process.stdout.write(`${summaryLines(name, read.case, findings, view).join("\n")}\n`);
+  this.process.stdout.write(`${summaryLines(fileName(path, this.words), read.case, findings, view).join("\n")}\n`);
 }

@@ -7,13 +7,16 @@ import { readFault } from "./file-fault.js";
 /** The name under which standard input is asked for. */
 export const STANDARD_INPUT = "-";
 
+/** What to call the file in a sentence. */
+export const fileName = (path: string, words: Catalogue): string => (path === STANDARD_INPUT ? words.terminal.files.standardInput : path);
+
 /** A case, or one line for each reason why there is none. */
 export type CaseRead = { readonly ok: true; readonly case: Case } | { readonly ok: false; readonly lines: readonly string[] };
 
 /** Reads and restores a case. A file that is too large is refused by its size, before any of it is read. */
 export async function readCase(path: string, context: CliContext): Promise<CaseRead> {
   const { words } = context;
-  const name = path === STANDARD_INPUT ? words.terminal.files.standardInput : path;
+  const name = fileName(path, words);
   let bytes: Uint8Array;
   try {
     if (path === STANDARD_INPUT) bytes = await context.readStandardInput(MAX_CASE_BYTES);
@@ -33,7 +36,19 @@ export async function readCase(path: string, context: CliContext): Promise<CaseR
 }
 
 const linesOf = (name: string, problems: readonly Problem[], words: Catalogue): readonly string[] =>
-  problems.map((problem) => `${name}: ${problemText(words, problem)}`);
+  withoutEchoes(problems).map((problem) => `${name}: ${problemText(words, problem)}`);
+
+/** A key that is missing only because it is spelled wrong beside is said once, as the wrong spelling. */
+function withoutEchoes(problems: readonly Problem[]): readonly Problem[] {
+  const meant = new Set(
+    problems.flatMap((problem) =>
+      problem.code === "unknown-key-near"
+        ? [`${problem.path.slice(0, problem.path.length - problem.params.key.length)}${problem.params.suggestion}`]
+        : [],
+    ),
+  );
+  return problems.filter(({ code, path }) => code !== "missing" || !meant.has(path));
+}
 
 const tooLarge = (name: string, bytes: number, words: Catalogue): CaseRead => ({
   ok: false,

@@ -2,6 +2,7 @@ import type { Terminal } from "@halfturn/words";
 import { buildRouteMap, type RouteMap } from "@stricli/core";
 import { analyseCommand } from "../commands/analyse-command.js";
 import { completionRoutes } from "../commands/completion-routes.js";
+import { helpText } from "../commands/help-text.js";
 import { newCommand } from "../commands/new-command.js";
 import { reportCommand } from "../commands/report-command.js";
 import { validateCommand } from "../commands/validate-command.js";
@@ -17,5 +18,5 @@ export const routesOf = (terminal: Terminal): RouteMap<CliContext> =>
       report: reportCommand(terminal),
       completion: completionRoutes(terminal),
     },
-    docs: { brief: terminal.brief, fullDescription: terminal.description },
+    docs: { brief: terminal.brief, fullDescription: helpText(terminal.description) },
   });

@@ -9,7 +9,8 @@ import {
   text_en,
 } from "@stricli/core";
 
-const quoted = (items: readonly string[]): string => items.map((item) => `"${item}"`).join(", ");
+/** The library hands suggestions over in back quotes. */
+const quoted = (items: readonly string[]): string => items.map((item) => `"${item.replaceAll("`", "")}"`).join(", ");
 
 /** Everything that the command line library says, in our words: one line for each error, with what to type instead. */
 export function textOf(words: Catalogue): ApplicationText {

@@ -41,6 +41,8 @@ function drivelineLines(driveline: DrivelineJson, findings: readonly Finding[], 
     driveline.stage === null || driveline.gauging === null
       ? `${name}, ${labels.verdicts["not-gauged"]}`
       : terminal.analysed.heading(name, labels.stages[driveline.stage], driveline.gauging);
+  // With nothing gauged there is nothing to tabulate; the findings say what to gauge.
+  if (driveline.shafts.every(({ inclinationDeg }) => inclinationDeg === null)) return [view.paint("strong", heading)];
   const limits = toLimits(document, DEFAULT_LIMITS);
   const kinds = document.drivelines[index]?.joints.map(({ kind }) => kind) ?? [];
   const withheld = driveline.cancellation.verdict === "withheld" || driveline.joints.some(({ verdict }) => verdict === "withheld");

@@ -17,6 +17,9 @@ const CODES: Readonly<Record<Tone, string>> = {
 export const paintOf = (colour: boolean): Paint =>
   colour ? (tone, text) => (text === "" ? "" : `\u001B[${CODES[tone]}m${text}\u001B[0m`) : (_, text) => text;
 
-/** Width on screen: colour codes take none. */
+/** The text without its colour codes. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: terminal colour codes begin with one
-export const widthOf = (text: string): number => [...text.replaceAll(/\u001B\[[\d;]*m/g, "")].length;
+export const unpainted = (text: string): string => text.replaceAll(/\u001B\[[\d;]*m/g, "");
+
+/** Width on screen: colour codes take none. */
+export const widthOf = (text: string): number => [...unpainted(text)].length;

@@ -28,7 +28,10 @@ export const missingFindings = {
       of.text("zeroKnown") === "true"
         ? "Readings were taken from left and right. The turn-round check gives the gauge's zero, so it is allowed for."
         : "Readings were taken from left and right, so an error of the gauge's zero enters with both signs and does not cancel between shafts.",
-    doNext: () => "Do the turn-round check, or read all shafts from one side.",
+    doNext: (of) =>
+      of.text("zeroKnown") === "true"
+        ? "Nothing; next time read all shafts from one side."
+        : "Do the turn-round check, or read all shafts from one side.",
   },
   "gauging.heading-not-measured": {
     title: "Plan view not measured",

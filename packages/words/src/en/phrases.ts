@@ -38,7 +38,7 @@ export const phrases = (numbers: Numbers): Phrases => ({
       likelier === null
         ? `The numbers do not tell which is wrong: read again ${first}.`
         : `Likelier wrong is ${first}: read that again first.`,
-      ...(causes.length === 0 ? [] : [`Usual causes: ${numbers.any(causes)}.`]),
+      ...(causes.length === 0 ? [] : [`Likeliest: ${numbers.any(causes)}.`]),
     ].join(" ");
   },
 });

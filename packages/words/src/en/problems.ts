@@ -33,7 +33,6 @@ const FORMS = {
   "finding-code": "the code of a finding, such as gauging.not-at-ride-height",
 } as const;
 
-const SIZES = { number: "", text: " characters", list: " entries" } as const;
 const BOUNDS = {
   atLeast: (n: string) => `at least ${n}`,
   above: (n: string) => `more than ${n}`,
@@ -56,8 +55,14 @@ export const problems: ProblemCatalogue = {
   missing: ({ allowed }, n) => (allowed ? `is missing; write ${n.any(allowed)}` : "is missing; add it"),
   "wrong-type": ({ expected, got, value }) =>
     `has to be ${EXPECTED[expected]} but is ${KINDS[got]} (${value}); write ${EXPECTED[expected]}`,
-  "out-of-range": (params, n) =>
-    `is ${written(params.got, n)}${SIZES[params.of]}; write ${boundsText(params, n, BOUNDS)}${SIZES[params.of]}`,
+  "out-of-range": (params, n) => {
+    const got = written(params.got, n);
+    const bounds = boundsText(params, n, BOUNDS);
+    if (params.of === "number") return `is ${got} but has to be ${bounds}; correct it`;
+    return params.of === "list"
+      ? `has ${got} entries but has to have ${bounds}; add or remove some`
+      : `has ${got} characters but has to have ${bounds}; make it longer or shorter`;
+  },
   "not-allowed": ({ got, allowed, suggestion }, n) => `"${got}" is not known here; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
   "wrong-form": ({ expected, got }) => `"${got}" is not ${FORMS[expected]}`,
   "unknown-key-near": ({ key, suggestion }) =>

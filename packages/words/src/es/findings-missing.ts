@@ -28,7 +28,10 @@ export const missingFindings = {
       of.text("zeroKnown") === "true"
         ? "Se leyó desde la izquierda y desde la derecha. La comprobación del cero da el cero del inclinómetro, y se tuvo en cuenta."
         : "Se leyó desde la izquierda y desde la derecha, así que un error de cero entra con los dos signos y no se anula entre árboles.",
-    doNext: () => "Compruebe el cero dando la vuelta al inclinómetro, o lea todos los árboles desde un lado.",
+    doNext: (of) =>
+      of.text("zeroKnown") === "true"
+        ? "Nada; la próxima vez lea todos los árboles desde un lado."
+        : "Compruebe el cero dando la vuelta al inclinómetro, o lea todos los árboles desde un lado.",
   },
   "gauging.heading-not-measured": {
     title: "Planta sin medir",

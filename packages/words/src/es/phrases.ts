@@ -38,7 +38,7 @@ export const phrases = (numbers: Numbers): Phrases => ({
       likelier === null
         ? `Los números no dicen cuál está mal: lea otra vez ${first}.`
         : `Lo más probable es que esté mal ${first}: léala otra vez primero.`,
-      ...(causes.length === 0 ? [] : [`Causas habituales: ${numbers.any(causes)}.`]),
+      ...(causes.length === 0 ? [] : [`Lo más probable: ${numbers.any(causes)}.`]),
     ].join(" ");
   },
 });

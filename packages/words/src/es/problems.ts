@@ -33,12 +33,11 @@ const FORMS = {
   "finding-code": "el código de un hallazgo, como gauging.not-at-ride-height",
 } as const;
 
-const SIZES = { number: "", text: " caracteres", list: " elementos" } as const;
 const BOUNDS = {
-  atLeast: (n: string) => `al menos ${n}`,
-  above: (n: string) => `más de ${n}`,
-  atMost: (n: string) => `como mucho ${n}`,
-  below: (n: string) => `menos de ${n}`,
+  atLeast: (n: string) => `${n} como mínimo`,
+  above: (n: string) => `mayor que ${n}`,
+  atMost: (n: string) => `${n} como máximo`,
+  below: (n: string) => `menor que ${n}`,
   and: "y",
 };
 const didYouMean = (suggestion: string): string => `¿quiso decir "${suggestion}"?`;
@@ -57,8 +56,14 @@ export const problems: ProblemCatalogue = {
   missing: ({ allowed }, n) => (allowed ? `falta; escriba ${n.any(allowed)}` : "falta; añádalo"),
   "wrong-type": ({ expected, got, value }) =>
     `tiene que ser ${EXPECTED[expected]} y es ${KINDS[got]} (${value}); escriba ${EXPECTED[expected]}`,
-  "out-of-range": (params, n) =>
-    `es ${written(params.got, n)}${SIZES[params.of]}; escriba ${boundsText(params, n, BOUNDS)}${SIZES[params.of]}`,
+  "out-of-range": (params, n) => {
+    const got = written(params.got, n);
+    const bounds = boundsText(params, n, BOUNDS);
+    if (params.of === "number") return `es ${got} y tiene que ser ${bounds}; corríjalo`;
+    return params.of === "list"
+      ? `tiene ${got} elementos y debe tener ${bounds}; añada o quite`
+      : `tiene ${got} caracteres y debe tener ${bounds}; alárguelo o acórtelo`;
+  },
   "not-allowed": ({ got, allowed, suggestion }, n) =>
     `aquí no se conoce "${got}"; ${near(suggestion, didYouMean)}escriba ${n.any(allowed)}`,
   "wrong-form": ({ expected, got }) => `"${got}" no es ${FORMS[expected]}`,
