@@ -1,7 +1,7 @@
 import { PROBLEM_CODES, type Problem } from "@halfturn/casefile";
 import { FINDING_CODES, type Finding, type FindingParams } from "@halfturn/engine/findings";
 import { type Catalogue, problemText } from "./catalogue.js";
-import { findingText } from "./finding-reader.js";
+import { findingText } from "./finding-text.js";
 
 /** One problem of every code, with parameters as the case file makes them. */
 export const SAMPLE_PROBLEMS: readonly Problem[] = [
@@ -98,7 +98,7 @@ function walk(found: Map<string, string>, key: string, value: unknown): void {
 }
 
 const sampleArguments = (key: string): readonly unknown[] => {
-  if (/valid\.(drivelines|gaugings|problems)|angleDrawnLarger|noGaugingNumber|wholeNumber/.test(key)) return [2, 3];
+  if (/valid\.(drivelines|gaugings|problems)|anglesLarger|noGaugingNumber|wholeNumber/.test(key)) return [2, 3];
   if (key.endsWith("seedAndDraws")) return [1, "20"];
   return ["ab-1", "cd-2", "ef-3"];
 };

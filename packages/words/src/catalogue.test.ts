@@ -3,7 +3,7 @@ import { problemText } from "./catalogue.js";
 import { COVERED_PROBLEMS, catalogueStrings, SAMPLE_FINDINGS, SAMPLE_PROBLEMS } from "./catalogue-strings.test-support.js";
 import { catalogues } from "./catalogues.js";
 import { CAUTION_STEPS, cautionsOf } from "./cautions.js";
-import { findingText } from "./finding-reader.js";
+import { findingText } from "./finding-text.js";
 import { LANGUAGES } from "./language.js";
 
 const strings = LANGUAGES.map((language) => [language, catalogueStrings(catalogues[language])] as const);

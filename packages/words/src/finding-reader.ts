@@ -1,9 +1,4 @@
-import type { Finding, FindingParams } from "@halfturn/engine/findings";
-import type { Catalogue } from "./catalogue.js";
 import type { Numbers } from "./numbers/numbers.js";
-
-/** What to call a shaft, section or joint of the case: its label, or its id where it has none. */
-export type NameOf = (id: string) => string;
 
 /** Reads the data of a finding for a sentence. A missing number reads as an ellipsis, so that a sentence never breaks off in an error. */
 export interface FindingReader {
@@ -27,73 +22,4 @@ export interface FindingReader {
   readonly readPlace: (key: string) => string;
   /** What to doubt first after a contradiction. */
   readonly doubt: string;
-}
-
-const UNKNOWN = "…";
-/** The engine names the likeliest first; a longer list would not be read under a vehicle. */
-const MOST_CAUSES = 3;
-/** Below half of the last digit of any display. */
-const LEVEL_DEG = 0.005;
-
-export function findingReader({ params }: Pick<Finding, "params">, catalogue: Catalogue, nameOf: NameOf): FindingReader {
-  const { numbers, labels, phrases } = catalogue;
-  const text = (key: string): string => (params[key] === undefined ? UNKNOWN : String(params[key]));
-  const format = (key: string, by: (value: number) => string): string => {
-    const value = params[key];
-    return typeof value === "number" ? by(value) : UNKNOWN;
-  };
-  const list = (key: string): readonly string[] => listOf(params, key);
-  const likelier = typeof params.likelier === "string" ? params.likelier : null;
-  const causes = list("causes").flatMap((cause) =>
-    Object.hasOwn(phrases.causes, cause) ? [phrases.causes[cause as keyof typeof phrases.causes]] : [],
-  );
-  return {
-    numbers,
-    has: (key) => params[key] !== undefined,
-    text,
-    list,
-    name: (key) => (params[key] === undefined ? UNKNOWN : nameOf(text(key))),
-    names: (key) => list(key).map(nameOf),
-    gauged: (key) => format(key, (value) => numbers.gaugedAngle(Math.abs(value))),
-    lean: (key) =>
-      format(key, (value) => {
-        if (Math.abs(value) < LEVEL_DEG) return `${numbers.gaugedAngle(0)} (${labels.level})`;
-        return `${numbers.gaugedAngle(Math.abs(value))} (${value > 0 ? labels.drivenEndLower : labels.sourceEndLower})`;
-      }),
-    angle: (key) => format(key, numbers.angle),
-    acceleration: (key) => format(key, numbers.acceleration),
-    speed: (key) => format(key, numbers.speed),
-    repeat:
-      params.repeat === undefined ? null : phrases.repeat({ of: text("repeat"), path: text("repeatPath"), share: shareOf(params) }, nameOf),
-    readPlace: (key) => phrases.readPlace(text(key), nameOf),
-    doubt: phrases.doubt(likelier, list("readings"), causes.slice(0, MOST_CAUSES)),
-  };
-}
-
-const shareOf = (params: FindingParams): number => (typeof params.repeatShare === "number" ? params.repeatShare : 0);
-
-function listOf(params: FindingParams, key: string): readonly string[] {
-  const value = params[key];
-  if (value === undefined) return [];
-  return Array.isArray(value) ? (value as readonly string[]) : [String(value)];
-}
-
-/** A finding in words. */
-export interface FindingText {
-  readonly title: string;
-  readonly says: string;
-  readonly doNext: string;
-}
-
-/** Says a finding in a language; `nameOf` turns ids into the labels of the case. */
-export function findingText(catalogue: Catalogue, finding: Finding, nameOf: NameOf = (id) => id): FindingText {
-  const named: NameOf = (id) => {
-    const label = nameOf(id);
-    if (label !== id) return label;
-    if (id === "source") return catalogue.labels.source;
-    return id === "driven" ? catalogue.labels.driven : id;
-  };
-  const words = catalogue.findings[finding.code];
-  const reader = findingReader(finding, catalogue, named);
-  return { title: words.title, says: words.says(reader), doNext: words.doNext(reader) };
 }

@@ -42,7 +42,6 @@ export interface Labels {
   readonly verdict: string;
   readonly cancellation: string;
   readonly equivalentAngle: string;
-  readonly benchRule: string;
   readonly benchResidual: string;
   readonly phasing: string;
   readonly bestPhasing: string;
@@ -74,12 +73,10 @@ export interface Labels {
   readonly wheels: string;
   readonly length: string;
   readonly kind: string;
-  readonly lowerEnd: string;
   readonly drivenEndLower: string;
   readonly sourceEndLower: string;
   readonly level: string;
   readonly notKnown: string;
-  readonly notComputed: string;
 
   readonly case: string;
   readonly title: string;
@@ -87,13 +84,11 @@ export interface Labels {
   readonly complaint: string;
   readonly date: string;
   readonly notes: string;
-  readonly summary: string;
   readonly before: string;
   readonly after: string;
   readonly change: string;
   readonly page: string;
   readonly cautions: string;
-  readonly acceptedByPerson: string;
 
   readonly sideView: string;
   readonly planView: string;
@@ -102,7 +97,4 @@ export interface Labels {
   readonly left: string;
   readonly right: string;
   readonly up: string;
-  readonly down: string;
-  readonly sourceTurn: string;
-  readonly angleDrawnLarger: (factor: number) => string;
 }

@@ -1,5 +1,5 @@
 import type { Cause } from "@halfturn/engine/gauging";
-import type { NameOf } from "./finding-reader.js";
+import type { NameOf } from "./name-of.js";
 import type { WhatToRepeat } from "./what-to-repeat.js";
 
 /** Parts of sentences that findings and explanations share. */

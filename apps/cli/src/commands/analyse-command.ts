@@ -1,22 +1,10 @@
-import type { Stage } from "@halfturn/casefile";
-import type { FindingCode } from "@halfturn/engine/findings";
-import type { Language, Terminal } from "@halfturn/words";
+import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
+import type { AnalyseFlags } from "./analyse-flags.js";
 import { drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, stageFlag, switchFlag } from "./common-flags.js";
 import { completeFindingCode, parseFindingCode } from "./finding-code.js";
 import { helpText } from "./help-text.js";
-
-export interface AnalyseFlags {
-  readonly stage?: Stage;
-  readonly gauging?: number;
-  readonly accept?: readonly FindingCode[];
-  readonly strict: boolean;
-  readonly json: boolean;
-  readonly seed: number;
-  readonly draws: number;
-  readonly lang?: Language;
-}
 
 export const analyseCommand = (terminal: Terminal): Command<CliContext> =>
   buildCommand<AnalyseFlags, [string], CliContext>({

@@ -8,7 +8,7 @@ import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
 import { analysisLines } from "../render/analysis.js";
 import { pageWidth } from "../render/wrap.js";
-import type { AnalyseFlags } from "./analyse-command.js";
+import type { AnalyseFlags } from "./analyse-flags.js";
 
 /** Works out a case and prints it for people, or as the JSON contract. */
 export async function runAnalyse(this: CliContext, flags: AnalyseFlags, path: string): Promise<void> {

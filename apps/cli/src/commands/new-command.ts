@@ -1,16 +1,10 @@
 import type { Layout } from "@halfturn/casefile";
-import type { Language, Terminal } from "@halfturn/words";
+import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import { fileArgument, langFlag, switchFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
-
-export interface NewFlags {
-  readonly layout: Layout;
-  readonly title: string;
-  readonly force: boolean;
-  readonly lang?: Language;
-}
+import type { NewFlags } from "./new-flags.js";
 
 /** Spelled out here so that help and completion need not load the case file's schema; a test keeps it equal to the case file's own list. */
 export const NEW_LAYOUTS = ["one-piece", "two-piece", "three-piece", "four-wheel-drive"] as const satisfies readonly Layout[];

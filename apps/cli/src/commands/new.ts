@@ -3,7 +3,7 @@ import { writeFault } from "../files/file-fault.js";
 import { writeWhole } from "../files/write-whole.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE } from "../program/exit-code.js";
-import type { NewFlags } from "./new-command.js";
+import type { NewFlags } from "./new-flags.js";
 
 /** Writes a new case for a layout. */
 export async function runNew(this: CliContext, { layout, title, force }: NewFlags, path: string): Promise<void> {

@@ -1,17 +1,10 @@
-import type { Language, Terminal } from "@halfturn/words";
+import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import { drawsFlag, fileArgument, langFlag, seedFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
-import { parseReportFile, type ReportFile } from "./report-file.js";
-
-export interface ReportFlags {
-  readonly output: ReportFile;
-  readonly paper: "a4" | "letter";
-  readonly seed: number;
-  readonly draws: number;
-  readonly lang?: Language;
-}
+import { parseReportFile } from "./report-file.js";
+import type { ReportFlags } from "./report-flags.js";
 
 export const reportCommand = (terminal: Terminal): Command<CliContext> =>
   buildCommand<ReportFlags, [string], CliContext>({

@@ -7,7 +7,7 @@ import { writeWhole } from "../files/write-whole.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
 import { VERSION } from "../program/version.js";
-import type { ReportFlags } from "./report-command.js";
+import type { ReportFlags } from "./report-flags.js";
 
 /** Writes the report of a case. */
 export async function runReport(this: CliContext, { output, paper, seed, draws }: ReportFlags, path: string): Promise<void> {

@@ -1,12 +1,9 @@
-import type { Language, Terminal } from "@halfturn/words";
+import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import { fileArgument, langFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
-
-export interface ValidateFlags {
-  readonly lang?: Language;
-}
+import type { ValidateFlags } from "./validate-flags.js";
 
 export const validateCommand = (terminal: Terminal): Command<CliContext> =>
   buildCommand<ValidateFlags, [string], CliContext>({

@@ -4,7 +4,7 @@ import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE } from "../program/exit-code.js";
 import { summaryLines } from "../render/summary.js";
 import { pageWidth } from "../render/wrap.js";
-import type { ValidateFlags } from "./validate-command.js";
+import type { ValidateFlags } from "./validate-flags.js";
 
 /** What is missing does not depend on the draws, so few will do. */
 const FEW_DRAWS = 100;

@@ -15,6 +15,8 @@ export interface CliContext extends CommandContext {
   readonly now: () => string;
   readonly newId: () => string;
   readonly readStandardInput: (limit: number) => Promise<Uint8Array>;
+  /** What may follow the words typed so far; the last one may be half a word, or empty. */
+  readonly propose: (typed: readonly string[]) => Promise<readonly string[]>;
 }
 
 /** Writes lines to standard error and sets the exit code. */

@@ -1,5 +1,5 @@
 import { catalogueOf } from "@halfturn/words";
-import { run } from "@stricli/core";
+import { proposeCompletions, run } from "@stricli/core";
 import { paintOf } from "../render/paint.js";
 import { appOf } from "./app.js";
 import { colourWanted } from "./colour.js";
@@ -17,7 +17,14 @@ export interface Outside extends Pick<CliContext, "now" | "newId" | "readStandar
 export async function runProgram(args: readonly string[], { process, terminal, ...outside }: Outside): Promise<number> {
   const words = catalogueOf(languageArgument(args, process.env));
   const colour = colourWanted(terminal, process.env);
-  const context: CliContext = { ...outside, process, words, paint: paintOf(colour) };
-  await run(appOf(words, colour), args, context);
+  const app = appOf(words, colour);
+  const context: CliContext = {
+    ...outside,
+    process,
+    words,
+    paint: paintOf(colour),
+    propose: async (typed) => (await proposeCompletions(app, typed, context)).map(({ completion }) => completion),
+  };
+  await run(app, args, context);
   return exitCodeOf(process.exitCode);
 }

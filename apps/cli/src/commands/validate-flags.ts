@@ -1,0 +1,5 @@
+import type { Language } from "@halfturn/words";
+
+export interface ValidateFlags {
+  readonly lang?: Language;
+}
