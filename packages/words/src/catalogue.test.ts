@@ -61,6 +61,18 @@ describe("catalogues", () => {
     expect(findingText(catalogues.en, { ...finding, params: { shaft: "driven" } }).says).toMatch(/^Pinion was not gauged/);
   });
 
+  it("keeps the sign of a phasing and leaves it off an inclination that has its word", () => {
+    const better = {
+      code: "driveline.better-phasing",
+      severity: "note",
+      path: "",
+      params: { section: "front", bestDeg: -4.7, phasingDeg: 90 },
+    } as const;
+    expect(findingText(catalogues.en, better).says).toMatch(/phased at -5° instead of 90°/);
+    const aside = { code: "gauging.reading-set-aside", severity: "warn", path: "", params: { shaft: "front", readingDeg: -1.8 } } as const;
+    expect(findingText(catalogues.en, aside).says).toMatch(/1\.8° \(source end lower\)/);
+  });
+
   it("keeps a caution for each step that can hurt", () => {
     const steps = new Set(Object.values(CAUTION_STEPS));
     for (const step of steps) expect(cautionsOf(catalogues.en.cautions, step).length).toBeGreaterThan(0);

@@ -14,6 +14,8 @@ export interface FindingReader {
   /** Size of an inclination and the word for the lower end. */
   readonly lean: (key: string) => string;
   readonly angle: (key: string) => string;
+  /** Whole degrees, with the sign. */
+  readonly phasing: (key: string) => string;
   readonly acceleration: (key: string) => string;
   readonly speed: (key: string) => string;
   /** What to read again, where the finding says; otherwise null. */

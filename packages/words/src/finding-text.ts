@@ -35,6 +35,7 @@ export function findingReader({ params }: Pick<Finding, "params">, catalogue: Ca
         return `${numbers.gaugedAngle(Math.abs(value))} (${value > 0 ? labels.drivenEndLower : labels.sourceEndLower})`;
       }),
     angle: (key) => format(key, numbers.angle),
+    phasing: (key) => format(key, (value) => `${numbers.plain(value, 0)}°`),
     acceleration: (key) => format(key, numbers.acceleration),
     speed: (key) => format(key, numbers.speed),
     repeat:

@@ -64,7 +64,7 @@ export const missingFindings = {
   "driveline.better-phasing": {
     title: "Another phasing would leave less",
     says: (of) =>
-      `With ${of.name("section")} phased at ${of.gauged("bestDeg")} instead of ${of.gauged("phasingDeg")}, the equivalent angle would be ${of.angle("bestEquivalentDeg")} instead of ${of.angle("equivalentDeg")}.`,
+      `With ${of.name("section")} phased at ${of.phasing("bestDeg")} instead of ${of.phasing("phasingDeg")}, the equivalent angle would be ${of.angle("bestEquivalentDeg")} instead of ${of.angle("equivalentDeg")}.`,
     doNext: () =>
       "Check that the section is assembled as its maker meant (look for match-marks) before changing anything; check balance after rephasing.",
   },

@@ -65,7 +65,7 @@ export const missingFindings = {
   "driveline.better-phasing": {
     title: "Otra fase dejaría menos",
     says: (of) =>
-      `Con ${of.name("section")} en fase ${of.gauged("bestDeg")} en lugar de ${of.gauged("phasingDeg")}, el ángulo equivalente sería ${of.angle("bestEquivalentDeg")} en lugar de ${of.angle("equivalentDeg")}.`,
+      `Con ${of.name("section")} en fase ${of.phasing("bestDeg")} en lugar de ${of.phasing("phasingDeg")}, el ángulo equivalente sería ${of.angle("bestEquivalentDeg")} en lugar de ${of.angle("equivalentDeg")}.`,
     doNext: () =>
       "Compruebe que el tramo está montado como quiso su fabricante (busque marcas de montaje) antes de cambiar nada; compruebe el equilibrado tras cambiar la fase.",
   },
