@@ -1,5 +1,7 @@
 import type { Benchmark } from "../benchmark.js";
+import { analyseCold } from "./analyse-cold.js";
+import { chainThreeJoints } from "./chain-three-joints.js";
 import { monteCarloThreeJoints } from "./monte-carlo-three-joints.js";
 
 /** Every benchmark, in the order of the table. */
-export const BENCHMARKS: readonly Benchmark[] = [monteCarloThreeJoints];
+export const BENCHMARKS: readonly Benchmark[] = [chainThreeJoints, monteCarloThreeJoints, analyseCold];

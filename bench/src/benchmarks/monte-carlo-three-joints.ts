@@ -1,43 +1,16 @@
-import type { ShaftPose } from "@halfturn/engine/geometry";
-import { chainState, type Driveline, equivalentAngle, unevennessOf, wholeChain } from "@halfturn/engine/kinematics";
-import { monteCarlo, normal, rectangular } from "@halfturn/engine/uncertainty";
-import { degreesToRadians } from "@halfturn/engine/units";
+import { chainEstimates } from "@halfturn/engine/analysis";
+import { fuseGauging } from "@halfturn/engine/gauging";
 import type { Benchmark } from "../benchmark.js";
+import { threeJointGauging, threeJoints } from "./three-joints.js";
 
-const DRAWS = 20_000;
+const DRAWS = 100_000;
 
-const DRIVELINE: Driveline = {
-  id: "rear",
-  joints: [
-    { id: "J1", kind: "cross" },
-    { id: "J2", kind: "cross" },
-    { id: "J3", kind: "cross" },
-  ],
-  sections: [
-    { id: "front", phasing: degreesToRadians(90), phasingMeasured: true },
-    { id: "back", phasing: degreesToRadians(0), phasingMeasured: true },
-  ],
-};
-
-/** Inclinations of source, front, back and driven: 3, 5 and 4 degrees between them. */
-const INCLINATIONS = [2, 5, 10, 6].map(degreesToRadians);
-const READING_HALF_WIDTH = degreesToRadians(0.1);
-const HEADING_U = degreesToRadians(0.5);
-
-/** The interval of the equivalent angle as `analyse` needs it: four rectangular inclinations, four normal headings. */
+/** Every quantity of the chain with its interval: joint angles, equivalent angle, each section in drive and on coast, bench residual. */
 export const monteCarloThreeJoints: Benchmark = {
   name: "monte-carlo-three-joints",
-  what: `equivalent angle of a three-joint chain, ${DRAWS} draws and its interval`,
+  what: `all quantities of a gauged three-joint chain, ${DRAWS} draws and their intervals`,
   prepare: () => {
-    const shafts = INCLINATIONS.length;
-    const inputs = [
-      ...INCLINATIONS.map((inclination) => rectangular(inclination, READING_HALF_WIDTH)),
-      ...INCLINATIONS.map(() => normal(0, HEADING_U)),
-    ];
-    const model = (values: Float64Array): number => {
-      const poses = INCLINATIONS.map((_, shaft) => ({ inclination: values[shaft], heading: values[shafts + shaft] }) as ShaftPose);
-      return equivalentAngle(unevennessOf(wholeChain(chainState(DRIVELINE, poses))));
-    };
-    return () => monteCarlo({ inputs, model, draws: DRAWS, seed: 1 }).mean;
+    const model = fuseGauging(threeJointGauging, threeJoints);
+    return () => chainEstimates(threeJoints, model, { draws: DRAWS, seed: 1, beyond: () => false }).whole?.interval.high ?? Number.NaN;
   },
 };
