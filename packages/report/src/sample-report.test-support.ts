@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { type Case, examples, latestGaugings, restore, toAnalysisInput } from "@halfturn/casefile";
-import type { AnalysisInput, DrivelineAnalysis, Estimate, Verdict } from "@halfturn/engine/analysis";
+import { type AnalysisInput, analyseDriveline, type DrivelineAnalysis, type Estimate, type Verdict } from "@halfturn/engine/analysis";
 import type { Finding } from "@halfturn/engine/findings";
 import { shaftIds } from "@halfturn/engine/kinematics";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { degreesToRadians, rpm } from "@halfturn/engine/units";
 import type { Language } from "@halfturn/words";
-import type { ReportedGauging, ReportFigure, ReportInput } from "./content/report-input.js";
+import type { ReportedGauging, ReportInput } from "./content/report-input.js";
 
 export const EXAMPLE_NAMES = examples.map(({ name }) => name);
 
@@ -30,14 +30,28 @@ const acceleration = (value: number, half: number): Estimate => ({ value, u: hal
 const VERDICTS: readonly Verdict[] = ["within", "uncertain", "over", "under", "not-gauged"];
 
 /** Made-up results in the shape of an analysis: every verdict, every null and a set-aside reading turn up, so that the layout of each is seen. */
-export function sampleAnalysis(input: AnalysisInput, findings: readonly Finding[] = sampleFindings(input), withheld = false): DrivelineAnalysis {
+export function sampleAnalysis(
+  input: AnalysisInput,
+  findings: readonly Finding[] = sampleFindings(input),
+  withheld = false,
+): DrivelineAnalysis {
   const { driveline } = input;
   return {
     drivelineId: driveline.id,
-    shafts: shaftIds(driveline).map((id, k) => ({ id, inclination: deg(2.4 + k, 0.13), heading: k % 2 === 0 ? deg(0, 0.98) : deg(-0.29, 0.11) })),
+    shafts: shaftIds(driveline).map((id, k) => ({
+      id,
+      inclination: deg(2.4 + k, 0.13),
+      heading: k % 2 === 0 ? deg(0, 0.98) : deg(-0.29, 0.11),
+    })),
     joints: driveline.joints.map(({ id }, k) => {
       const verdict = withheld ? "withheld" : (VERDICTS[k % VERDICTS.length] as Verdict);
-      return { id, operatingAngle: verdict === "not-gauged" ? null : deg(3.21 + k, 0.19), maximum: degreesToRadians(4.8), minimum: degreesToRadians(0.5), verdict };
+      return {
+        id,
+        operatingAngle: verdict === "not-gauged" ? null : deg(3.21 + k, 0.19),
+        maximum: degreesToRadians(4.8),
+        minimum: degreesToRadians(0.5),
+        verdict,
+      };
     }),
     cancellation: {
       equivalentAngle: deg(2.87, 0.4),
@@ -78,24 +92,62 @@ function sampleFindings({ driveline, gauging }: AnalysisInput): readonly Finding
   const section = driveline.sections[0]?.id ?? "source";
   return [
     { code: "gauging.heading-not-measured", severity: "note", path: gauging.path, params: { shafts: ["source", "driven"] } },
-    { code: "gauging.reading-set-aside", severity: "warn", path: `${gauging.path}.readings[1]`, params: { shaft: section, deg: 5.6, valueDeg: 5.6, otherDeg: 5.1 } },
-    { code: "joint.over", severity: "warn", path: "drivelines[0].joints[2]", params: { joint: driveline.joints[0]?.id ?? "J1", angleDeg: 5.21, maximumDeg: 4.8 } },
+    {
+      code: "gauging.reading-set-aside",
+      severity: "warn",
+      path: `${gauging.path}.readings[1]`,
+      params: { shaft: section, deg: 5.6, valueDeg: 5.6, otherDeg: 5.1 },
+    },
+    {
+      code: "joint.over",
+      severity: "warn",
+      path: "drivelines[0].joints[2]",
+      params: { joint: driveline.joints[0]?.id ?? "J1", angleDeg: 5.21, maximumDeg: 4.8 },
+    },
   ];
 }
 
-export const SAMPLE_FIGURE: ReportFigure = {
-  svg: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 720 160" width="720" height="160" font-family="Inter, sans-serif"><rect width="720" height="160" fill="#fff"/><path d="M40 60 L260 72 L500 104 L680 110" fill="none" stroke="#005b8f" stroke-width="6"/><text x="40" y="140" font-size="14">Side view &amp; 3.2° ± 0.2°</text></svg>',
-  caption: "Side view",
-  alt: "The driveline from the side.",
-};
-
-export function reportedGaugings(file: Case, change: (input: AnalysisInput) => DrivelineAnalysis = sampleAnalysis): readonly ReportedGauging[] {
+export function reportedGaugings(
+  file: Case,
+  change: (input: AnalysisInput) => DrivelineAnalysis = analyseDriveline,
+): readonly ReportedGauging[] {
   return latestGaugings(file).map((chosen) => {
     const input = toAnalysisInput(file, chosen, { defaults: DEFAULT_LIMITS, draws: 20_000, seed: 1 });
-    return { gauging: chosen.gauging, input, analysis: change(input), figures: [SAMPLE_FIGURE] };
+    return { gauging: chosen.gauging, input, analysis: change(input) };
   });
 }
 
 export function sampleReport(file: Case, language: Language = "en", gaugings = reportedGaugings(file)): ReportInput {
   return { case: file, gaugings, language, date: "2026-05-18", toolVersion: "0.1.0" };
+}
+
+/** Texts that a template or a browser might take for more than text. All of them have glyphs in the document's fonts. */
+export const HOSTILE_TEXTS: readonly string[] = [
+  '#panic("x")',
+  "$ x^2 $ and @reference and <label>",
+  "back\\slash \\u{41} *bold* _it_ `raw`",
+  '<script>alert("x")</script>',
+  "</title><b>&amp; 'quoted' \"twice\"",
+  '<svg onload="x"/>',
+  '#read("/etc/hosts") {{7*7}}',
+  "= heading // comment /* and */ ~ -- ---",
+];
+
+/** A case that says one text wherever a person may write. */
+export function hostileCase(text: string): Case {
+  const file = exampleCase("two-piece");
+  return {
+    ...file,
+    title: text,
+    notes: text,
+    vehicle: { ...file.vehicle, label: text },
+    complaint: { ...file.complaint, notes: text, feel: [text] },
+    drivelines: file.drivelines.map((driveline) => ({
+      ...driveline,
+      label: text,
+      sections: driveline.sections.map((section) => ({ ...section, label: text })),
+      joints: driveline.joints.map((joint) => ({ ...joint, label: text })),
+    })),
+    gauging: (file.gauging ?? []).map((gauging) => ({ ...gauging, notes: text, gauge: { ...gauging.gauge, label: text } })),
+  };
 }

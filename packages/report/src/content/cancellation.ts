@@ -33,8 +33,20 @@ function benchRow(subject: Subject): readonly Cell[] {
     { text: catalogue.labels.benchResidual },
     { text: benchResidual ? degreesText(benchResidual.value, numbers) : whyNoBench(subject) },
     { text: benchResidual ? degreesInterval(benchResidual, numbers) : "–" },
-    { text: words.tables.upTo(degreesText(input.limits.benchMet.value, numbers)) },
-    { text: benchVerdict && !analysis.withheld ? catalogue.labels.benchVerdicts[benchVerdict] : analysis.withheld ? catalogue.labels.verdicts.withheld : "–" },
+    {
+      text: words.tables.benchLimit(
+        degreesText(input.limits.benchMet.value, numbers),
+        degreesText(input.limits.benchAccepted.value, numbers),
+      ),
+    },
+    {
+      text:
+        benchVerdict && !analysis.withheld
+          ? catalogue.labels.benchVerdicts[benchVerdict]
+          : analysis.withheld
+            ? catalogue.labels.verdicts.withheld
+            : "–",
+    },
   ];
 }
 
@@ -56,7 +68,9 @@ function explanation({ analysis, catalogue, input }: Subject): readonly string[]
 export function cancellationBlocks(subject: Subject): readonly Block[] {
   const { catalogue, words, analysis, nameOf } = subject;
   const { labels, explanations } = catalogue;
-  const best = Object.entries(analysis.cancellation.bestPhasing).map(([section, phasing]) => explanations.bestPhasing(nameOf(section), toDegrees(phasing)));
+  const best = Object.entries(analysis.cancellation.bestPhasing).map(([section, phasing]) =>
+    explanations.bestPhasing(nameOf(section), toDegrees(phasing)),
+  );
   return [
     {
       kind: "table",

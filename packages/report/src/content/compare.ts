@@ -4,7 +4,12 @@ import { degreesText, toneOf } from "./estimates.js";
 import { highestSpeed } from "./motion-results.js";
 import type { Subject } from "./subject.js";
 
-function resultCell(subject: Subject, estimate: Estimate | null | undefined, format: (value: number) => string, verdict: Verdict | null): Cell {
+function resultCell(
+  subject: Subject,
+  estimate: Estimate | null | undefined,
+  format: (value: number) => string,
+  verdict: Verdict | null,
+): Cell {
   const { verdicts } = subject.catalogue.labels;
   const text = estimate ? format(estimate.value) : subject.catalogue.labels.notKnown;
   return verdict === null ? { text } : { text: `${text}, ${verdicts[verdict]}`, tone: toneOf(verdict) };
@@ -21,9 +26,13 @@ function compareRows(before: Subject, after: Subject): readonly (readonly Cell[]
         return resultCell(subject, joint?.operatingAngle, angle, joint?.verdict ?? null);
       }),
     ),
-    both(labels.equivalentAngle, (subject) => resultCell(subject, subject.analysis.cancellation.equivalentAngle, angle, subject.analysis.cancellation.verdict)),
+    both(labels.equivalentAngle, (subject) =>
+      resultCell(subject, subject.analysis.cancellation.equivalentAngle, angle, subject.analysis.cancellation.verdict),
+    ),
     both(labels.transmissionError, (subject) => resultCell(subject, subject.analysis.motion.transmissionErrorPeakToPeak, angle, null)),
-    both(labels.drivenAcceleration, (subject) => resultCell(subject, highestSpeed(subject)?.drivenAcceleration, subject.numbers.acceleration, null)),
+    both(labels.drivenAcceleration, (subject) =>
+      resultCell(subject, highestSpeed(subject)?.drivenAcceleration, subject.numbers.acceleration, null),
+    ),
   ];
 }
 

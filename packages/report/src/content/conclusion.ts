@@ -51,7 +51,9 @@ function motionLines(subject: Subject): readonly Line[] {
     if (estimate === null || limit === null) return [];
     const limitText = numbers.acceleration(limit);
     if (verdict === "over") return [{ verdict, text: at.motion(quantity, numbers.acceleration(estimate.value), limitText, speedText) }];
-    return verdict === "uncertain" ? [{ verdict, text: at.motionUncertain(quantity, numbers.accelerationInterval(estimate.low, estimate.high), limitText, speedText) }] : [];
+    return verdict === "uncertain"
+      ? [{ verdict, text: at.motionUncertain(quantity, numbers.accelerationInterval(estimate.low, estimate.high), limitText, speedText) }]
+      : [];
   });
   if (lines.length > 0) return lines;
   return judged.every(({ verdict }) => verdict === "within") ? [{ verdict: "within", text: at.motionWithin(speedText) }] : [];
@@ -62,8 +64,13 @@ const ORDER: readonly Verdict[] = ["over", "under", "uncertain", "not-gauged", "
 function verdictNotice(subject: Subject): Notice {
   const { words, analysis, catalogue, title } = subject;
   const at = words.conclusion;
-  if (analysis.withheld) return { kind: "notice", tone: "stop", title: `${title}: ${at.withheld}`, lines: [catalogue.explanations.notRoadAngles] };
-  const lines = [...jointLines(subject), ...equivalentLines(subject), ...motionLines(subject)].sort((a, b) => ORDER.indexOf(a.verdict) - ORDER.indexOf(b.verdict));
+  const nothing = subject.findings.find(({ finding }) => finding.code === "gauging.nothing-read");
+  if (nothing) return { kind: "notice", tone: "none", title: `${title}: ${at.notGauged}`, lines: [nothing.entry.says] };
+  if (analysis.withheld)
+    return { kind: "notice", tone: "stop", title: `${title}: ${at.withheld}`, lines: [catalogue.explanations.notRoadAngles] };
+  const lines = [...jointLines(subject), ...equivalentLines(subject), ...motionLines(subject)].sort(
+    (a, b) => ORDER.indexOf(a.verdict) - ORDER.indexOf(b.verdict),
+  );
   const verdicts: readonly Verdict[] = [...lines.map(({ verdict }) => verdict), analysis.cancellation.verdict, analysis.motion.verdict];
   const some = (...wanted: readonly Verdict[]): boolean => verdicts.some((verdict) => wanted.includes(verdict));
   const texts = lines.map(({ text }) => text);
@@ -75,9 +82,17 @@ function verdictNotice(subject: Subject): Notice {
 
 function nextSteps(subject: Subject): readonly string[] {
   const { analysis, findings, words } = subject;
-  const asked = findings.filter(({ finding }) => finding.severity !== "note" && finding.code !== "decision.stop-accepted").map(({ entry }) => entry.doNext);
-  const unsure = [...analysis.joints.map(({ verdict }) => verdict), analysis.cancellation.verdict, analysis.motion.verdict].includes("uncertain");
-  const steps = [...new Set([...asked, ...(unsure ? [repeatFirst(subject)] : [])])].slice(0, MOST_STEPS);
+  const asked = findings.filter(
+    ({ finding: { severity, code } }) => (severity !== "note" && code !== "decision.stop-accepted") || code.endsWith(".uncertain"),
+  );
+  const unsure = [...analysis.joints.map(({ verdict }) => verdict), analysis.cancellation.verdict, analysis.motion.verdict].includes(
+    "uncertain",
+  );
+  const unanswered = unsure && !asked.some(({ finding }) => finding.code.endsWith(".uncertain"));
+  const steps = [...new Set([...asked.map(({ entry }) => entry.doNext), ...(unanswered ? [repeatFirst(subject)] : [])])].slice(
+    0,
+    MOST_STEPS,
+  );
   return steps.length > 0 ? steps : [words.conclusion.nothingToDo];
 }
 

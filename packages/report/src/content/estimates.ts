@@ -1,4 +1,4 @@
-import type { Estimate, Verdict } from "@halfturn/engine/analysis";
+import { type Estimate, estimateVerdict, type Verdict } from "@halfturn/engine/analysis";
 import { type Radians, radiansToDegrees } from "@halfturn/engine/units";
 import type { Numbers } from "@halfturn/words";
 import type { Tone } from "./blocks.js";
@@ -21,9 +21,5 @@ const TONES: Readonly<Record<Verdict, Tone>> = {
 export const toneOf = (verdict: Verdict): Tone => TONES[verdict];
 
 /** The verdict on one number of several that a limit holds for; `withheld` goes before all. */
-export function verdictAgainst(estimate: Estimate | null, maximum: number, withheld: boolean): Verdict {
-  if (withheld) return "withheld";
-  if (estimate === null) return "not-gauged";
-  if (estimate.low > maximum) return "over";
-  return estimate.high <= maximum ? "within" : "uncertain";
-}
+export const verdictAgainst = (estimate: Estimate | null, maximum: number, withheld: boolean): Verdict =>
+  withheld ? "withheld" : estimateVerdict(estimate, { maximum });

@@ -4,7 +4,9 @@ import { dayText } from "./day-text.js";
 import type { Subject } from "./subject.js";
 
 function zeroCheckText({ words, numbers, catalogue: { labels } }: Subject, gauge: CaseGauge): string {
-  const shown = (gauge.zeroCheck ?? []).map(({ deg, lower }) => `${numbers.gaugedAngle(deg)} (${lower ? words.facts.displayLower[lower] : labels.level})`);
+  const shown = (gauge.zeroCheck ?? []).map(
+    ({ deg, lower }) => `${numbers.gaugedAngle(deg)} (${lower ? words.facts.displayLower[lower] : labels.level})`,
+  );
   const pairs: string[] = [];
   for (let k = 0; k + 1 < shown.length; k += 2) pairs.push(words.facts.zeroPair(shown[k] as string, shown[k + 1] as string));
   return pairs.length === 0 ? words.facts.zeroNotChecked : pairs.join("; ");
@@ -16,7 +18,11 @@ export function gaugedStateBlocks(subject: Subject): readonly Block[] {
   const { labels } = catalogue;
   if (!gauged) return [];
   const { gauge, state } = gauged;
-  const gaugeText = [gauge.label, words.facts.step(numbers.gaugedAngle(gauge.resolutionDeg)), words.facts.accuracy(numbers.gaugedAngle(gauge.accuracyDeg), gauge.common ?? false)];
+  const gaugeText = [
+    gauge.label,
+    words.facts.step(numbers.gaugedAngle(gauge.resolutionDeg)),
+    words.facts.accuracy(numbers.gaugedAngle(gauge.accuracyDeg), gauge.common ?? false),
+  ];
   return [
     {
       kind: "facts",

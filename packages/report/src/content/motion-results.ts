@@ -29,9 +29,24 @@ export function accelerationsAtHighestSpeed(subject: Subject): readonly Accelera
     verdict: verdictAgainst(estimate, limit, analysis.withheld),
   });
   return [
-    against(catalogue.labels.drivenAcceleration, speed.drivenAcceleration, limits.drivenAccelerationOver.value, limits.drivenAccelerationWarn.value),
-    ...speed.drive.map(({ section, acceleration }) => against(words.tables.driveOf(nameOf(section)), acceleration, limits.inertiaDrive.value)),
-    ...speed.coast.map(({ section, acceleration }) => against(words.tables.coastOf(nameOf(section)), acceleration, limits.inertiaCoast.value)),
-    { quantity: catalogue.labels.sourceAccelerationCoast, estimate: speed.sourceAccelerationCoast, limit: null, caution: null, verdict: null },
+    against(
+      catalogue.labels.drivenAcceleration,
+      speed.drivenAcceleration,
+      limits.drivenAccelerationOver.value,
+      limits.drivenAccelerationWarn.value,
+    ),
+    ...speed.drive.map(({ section, acceleration }) =>
+      against(words.tables.driveOf(nameOf(section)), acceleration, limits.inertiaDrive.value),
+    ),
+    ...speed.coast.map(({ section, acceleration }) =>
+      against(words.tables.coastOf(nameOf(section)), acceleration, limits.inertiaCoast.value),
+    ),
+    {
+      quantity: catalogue.labels.sourceAccelerationCoast,
+      estimate: speed.sourceAccelerationCoast,
+      limit: null,
+      caution: null,
+      verdict: null,
+    },
   ];
 }

@@ -10,7 +10,12 @@ import type { Subject } from "./subject.js";
 
 type NamedLimit = readonly [name: string, value: string, source: string];
 
-function limitRows(limits: LimitSet, kinds: readonly (keyof LimitSet["jointAngle"])[], words: ReportWords, { numbers, labels }: Catalogue): readonly (readonly Cell[])[] {
+function limitRows(
+  limits: LimitSet,
+  kinds: readonly (keyof LimitSet["jointAngle"])[],
+  words: ReportWords,
+  { numbers, labels }: Catalogue,
+): readonly (readonly Cell[])[] {
   const names = words.limitNames;
   const angle = (name: string, limit: Limit<number>): NamedLimit => [name, degreesText(limit.value, numbers), limit.source];
   const acceleration = (name: string, limit: Limit<number>): NamedLimit => [name, numbers.acceleration(limit.value), limit.source];
@@ -40,8 +45,8 @@ function limitsTable(subjects: readonly Subject[], catalogue: Catalogue, words: 
       kind: "table",
       caption: words.tables.limits,
       columns: [
-        { label: catalogue.labels.limit, align: "start", weight: 2.2 },
-        { label: words.tables.result, align: "end", weight: 1.2 },
+        { label: words.tables.quantity, align: "start", weight: 2.2 },
+        { label: catalogue.labels.limit, align: "end", weight: 1.2 },
         { label: catalogue.labels.limitSource, align: "start", weight: 4 },
       ],
       rows: limitRows(limits, kinds, words, catalogue),
@@ -51,9 +56,15 @@ function limitsTable(subjects: readonly Subject[], catalogue: Catalogue, words: 
 }
 
 /** What somebody needs to get the same numbers again. */
-export function provenanceBlocks(report: ReportInput, subjects: readonly Subject[], catalogue: Catalogue, words: ReportWords): readonly Block[] {
+export function provenanceBlocks(
+  report: ReportInput,
+  subjects: readonly Subject[],
+  catalogue: Catalogue,
+  words: ReportWords,
+): readonly Block[] {
   const at = words.provenance;
-  const unique = (values: readonly number[], decimals = 0): string => [...new Set(values)].map((value) => catalogue.numbers.plain(value, decimals)).join(", ");
+  const unique = (values: readonly number[], decimals = 0): string =>
+    [...new Set(values)].map((value) => catalogue.numbers.plain(value, decimals)).join(", ");
   const day = (moment: string): string => dayText(moment, catalogue.language);
   return [
     {

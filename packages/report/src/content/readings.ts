@@ -63,7 +63,15 @@ export function readingsBlocks(subject: Subject): readonly Block[] {
     {
       kind: "table",
       caption: at.caption,
-      columns: [end(at.number, 0.6), start(at.where, 3.4), end(at.shown, 1.2), start(at.lower, 2.3), start(at.side, 1.4), start(at.stage, 1.3), start(at.remark, 2.4)],
+      columns: [
+        end(at.number, 0.6),
+        start(at.where, 3.4),
+        end(at.shown, 1.2),
+        start(at.lower, 2.3),
+        start(at.side, 1.4),
+        start(at.stage, 1.3),
+        start(at.remark, 2.4),
+      ],
       rows: gauged.readings.map((reading, k) => readingRow(subject, gauged.stage, reading, k)),
       notes: gauged.notes ? [gauged.notes] : [],
     },
@@ -72,7 +80,13 @@ export function readingsBlocks(subject: Subject): readonly Block[] {
       : {
           kind: "table",
           caption: at.headingCaption,
-          columns: [start(catalogue.labels.shaft, 2), end(at.offset, 1.4), start(catalogue.labels.heading, 2.4), end(at.over, 1.4), start(at.remark, 2)],
+          columns: [
+            start(catalogue.labels.shaft, 2),
+            end(at.offset, 1.4),
+            start(catalogue.labels.heading, 2.4),
+            end(at.over, 1.4),
+            start(at.remark, 2),
+          ],
           rows: headings.map((heading) => headingRow(subject, heading)),
           notes: [],
         },

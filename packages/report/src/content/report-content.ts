@@ -6,6 +6,7 @@ import { cancellationBlocks } from "./cancellation.js";
 import { compareSections } from "./compare.js";
 import { conclusionBlocks } from "./conclusion.js";
 import { dayText } from "./day-text.js";
+import { figureBlocks } from "./figures.js";
 import { findingsBlocks } from "./findings.js";
 import { gaugedStateBlocks } from "./gauged-state.js";
 import { jointsBlocks, shaftsBlocks } from "./joints.js";
@@ -22,11 +23,6 @@ import { complaintText, vehicleBlocks } from "./vehicle.js";
 const STEPS_OF_THE_REPORT: readonly Step[] = ["gauge", "explain", "correct", "prove"];
 const REMARK_LINES = 6;
 
-function figureBlocks({ figures, words }: Subject): readonly Block[] {
-  if (figures.length === 0) return [{ kind: "paragraph", text: words.figures.none }];
-  return figures.map((figure) => ({ kind: "figure", ...figure }));
-}
-
 function gaugingSections(subject: Subject): readonly Section[] {
   const { headings } = subject.words;
   const part = (title: string, blocks: readonly Block[]): Section => ({ title, level: 2, blocks });
@@ -38,9 +34,9 @@ function gaugingSections(subject: Subject): readonly Section[] {
     part(headings.joints, [...jointsBlocks(subject), ...shaftsBlocks(subject)]),
     part(headings.cancellation, cancellationBlocks(subject)),
     part(headings.motion, motionBlocks(subject)),
-    part(headings.figures, figureBlocks(subject)),
     part(headings.findings, findingsBlocks(subject)),
     part(headings.sureness, surenessBlocks(subject)),
+    part(headings.figures, figureBlocks(subject)),
   ];
 }
 
@@ -56,7 +52,9 @@ export function reportContent(report: ReportInput): ReportContent {
   const subjects = subjectsOf(report);
   const section = (title: string, blocks: readonly Block[]): Section => ({ title, level: 1, blocks });
   const conclusion: readonly Block[] =
-    subjects.length === 0 ? [{ kind: "notice", tone: "none", title: words.conclusion.nothingAnalysed, lines: [] }] : latest(subjects).flatMap(conclusionBlocks);
+    subjects.length === 0
+      ? [{ kind: "notice", tone: "none", title: words.conclusion.nothingAnalysed, lines: [] }]
+      : latest(subjects).flatMap(conclusionBlocks);
   return {
     language: report.language,
     kind: words.kind,
@@ -78,7 +76,9 @@ export function reportContent(report: ReportInput): ReportContent {
       ...subjects.flatMap(gaugingSections),
       section(words.headings.cautions, [
         { kind: "paragraph", text: cautions.defersTo },
-        ...STEPS_OF_THE_REPORT.map((step): Block => ({ kind: "list", title: labels.steps[step], ordered: false, items: cautionsOf(cautions, step) })),
+        ...STEPS_OF_THE_REPORT.map(
+          (step): Block => ({ kind: "list", title: labels.steps[step], ordered: false, items: cautionsOf(cautions, step) }),
+        ),
       ]),
       section(words.headings.provenance, provenanceBlocks(report, subjects, catalogue, words)),
       section(words.headings.remarks, [

@@ -2,19 +2,12 @@ import type { Case } from "@halfturn/casefile";
 import type { AnalysisInput, DrivelineAnalysis } from "@halfturn/engine/analysis";
 import type { Language } from "@halfturn/words";
 
-export interface ReportFigure {
-  readonly svg: string;
-  readonly caption: string;
-  readonly alt: string;
-}
-
 /** One gauging of one driveline, what went into its analysis and what came out. */
 export interface ReportedGauging {
   /** Index in the case's `gauging`; null for a driveline that was never gauged. */
   readonly gauging: number | null;
   readonly input: AnalysisInput;
   readonly analysis: DrivelineAnalysis;
-  readonly figures: readonly ReportFigure[];
 }
 
 export interface ReportInput {

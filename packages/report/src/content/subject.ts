@@ -1,9 +1,9 @@
 import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
-import { type Catalogue, catalogueOf, findingText, type NameOf, type Numbers } from "@halfturn/words";
 import type { Finding } from "@halfturn/engine/findings";
+import { type Catalogue, catalogueOf, findingText, type NameOf, type Numbers } from "@halfturn/words";
 import { type ReportWords, reportWords } from "../words/index.js";
 import type { FindingEntry } from "./blocks.js";
-import { findingEntries } from "./findings.js";
+import { findingEntries } from "./finding-entries.js";
 import type { ReportedGauging, ReportInput } from "./report-input.js";
 
 /** One gauging with everything its sections need at hand. */
@@ -39,9 +39,15 @@ export function subjectsOf(report: ReportInput): readonly Subject[] {
   for (const reported of report.gaugings) {
     const driveline = report.case.drivelines.find((one) => one.id === reported.analysis.drivelineId);
     const gauged = reported.gauging === null ? null : report.case.gauging?.[reported.gauging];
-    if (!driveline || gauged === undefined) throw new Error(`The case has no gauging ${reported.gauging} of driveline ${reported.analysis.drivelineId}.`);
+    if (!driveline || gauged === undefined)
+      throw new Error(`The case has no gauging ${reported.gauging} of driveline ${reported.analysis.drivelineId}.`);
     const nameOf = namesOf(driveline, catalogue);
-    const findings = findingEntries(reported.analysis.findings, number, (finding) => findingText(catalogue, finding, nameOf), catalogue.severities);
+    const findings = findingEntries(
+      reported.analysis.findings,
+      number,
+      (finding) => findingText(catalogue, finding, nameOf),
+      catalogue.severities,
+    );
     number += findings.length;
     const stage = gauged ? catalogue.labels.stages[gauged.stage] : catalogue.labels.verdicts["not-gauged"];
     const title = words.headings.driveline(driveline.label ?? `${catalogue.labels.driveline} ${driveline.id}`, stage);

@@ -15,7 +15,7 @@ export function contributionName({ words, nameOf }: Subject, of: string): string
 /** One instruction: what to read again first. */
 export function repeatFirst({ analysis, catalogue, nameOf }: Subject): string {
   const first = analysis.sensitivity[0];
-  return first && first.share >= STANDS_OUT ? catalogue.explanations.repeat(first, nameOf) : catalogue.explanations.nothingToRepeat;
+  return first && first.share >= STANDS_OUT ? catalogue.phrases.repeat(first, nameOf) : catalogue.explanations.nothingToRepeat;
 }
 
 /** Which reading to repeat, and the largest contributions to the uncertainty. */
@@ -25,7 +25,11 @@ export function surenessBlocks(subject: Subject): readonly Block[] {
   if (analysis.sensitivity.length === 0) return [{ kind: "paragraph", text: words.sureness.noBudget }];
   const largest = analysis.sensitivity.slice(0, LARGEST);
   const rest = analysis.sensitivity.slice(LARGEST).reduce((sum, { share }) => sum + share, 0);
-  const row = ({ of, path, share }: Sensitivity) => [{ text: contributionName(subject, of) }, { text: numbers.share(share) }, { text: path }];
+  const row = ({ of, path, share }: Sensitivity) => [
+    { text: contributionName(subject, of) },
+    { text: numbers.share(share) },
+    { text: path },
+  ];
   return [
     { kind: "paragraph", text: `${labels.repeatFirst}: ${repeatFirst(subject)}` },
     {
@@ -36,7 +40,10 @@ export function surenessBlocks(subject: Subject): readonly Block[] {
         { label: labels.shareOfUncertainty, align: "end", weight: 1.6 },
         { label: words.tables.place, align: "start", weight: 2.6 },
       ],
-      rows: [...largest.map(row), ...(rest > 0 ? [[{ text: words.tables.restOfBudget }, { text: numbers.share(rest) }, { text: "" }]] : [])],
+      rows: [
+        ...largest.map(row),
+        ...(rest > 0 ? [[{ text: words.tables.restOfBudget }, { text: numbers.share(rest) }, { text: "" }]] : []),
+      ],
       notes: [],
     },
   ];

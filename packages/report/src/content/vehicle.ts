@@ -8,23 +8,27 @@ interface Item {
   readonly value: string;
 }
 
-/** Ratios are stamped and printed with up to three decimals. */
-const RATIO_DECIMALS = 3;
-const ratioText = (ratio: number, numbers: Numbers): string => numbers.plain(ratio, RATIO_DECIMALS);
+/** Ratios are stamped and printed with two decimals, some with three. */
+const ratioText = (ratio: number, numbers: Numbers): string =>
+  numbers.plain(ratio, Math.abs(ratio * 100 - Math.round(ratio * 100)) < 1e-6 ? 2 : 3);
 
 function vehicleItems({ vehicle }: Case, words: ReportWords, numbers: Numbers): readonly Item[] {
   const at = words.facts;
   const given = (value: string | undefined): string => value ?? at.notGiven;
   const gears = vehicle?.gears?.map(({ label, ratio }) => `${label}: ${ratioText(ratio, numbers)}`).join("; ");
   const tyre = vehicle?.tyre;
-  const circumference = tyre && "rollingCircumferenceMm" in tyre ? at.circumference(numbers.length(tyre.rollingCircumferenceMm)) : undefined;
+  const circumference =
+    tyre && "rollingCircumferenceMm" in tyre ? at.circumference(numbers.length(tyre.rollingCircumferenceMm)) : undefined;
   return [
     { label: at.axleRatio, value: given(vehicle?.axleRatio === undefined ? undefined : ratioText(vehicle.axleRatio, numbers)) },
     ...(vehicle?.transferRatio === undefined ? [] : [{ label: at.transferRatio, value: ratioText(vehicle.transferRatio, numbers) }]),
     { label: at.gears, value: given(gears) },
     { label: at.tyre, value: [tyre?.size, circumference].filter(Boolean).join(", ") || at.notGiven },
     ...(vehicle?.cylinders === undefined ? [] : [{ label: at.cylinders, value: String(vehicle.cylinders) }]),
-    { label: at.maxShaftSpeed, value: given(vehicle?.maxShaftSpeedRpm === undefined ? undefined : numbers.speed(vehicle.maxShaftSpeedRpm)) },
+    {
+      label: at.maxShaftSpeed,
+      value: given(vehicle?.maxShaftSpeedRpm === undefined ? undefined : numbers.speed(vehicle.maxShaftSpeedRpm)),
+    },
   ];
 }
 

@@ -1,9 +1,10 @@
 import { NodeCompiler } from "@myriaddreamin/typst-ts-node-compiler";
 import type { ReportContent } from "../content/blocks.js";
+import { codeOf, showInvisible } from "../content/show-invisible.js";
 import { missingCharacters } from "./missing-characters.js";
-import { TEMPLATE } from "./template.js";
-import { codeOf, mapStrings, showCodes, showInvisible } from "./unprintable.js";
+import { mapStrings, showCodes } from "./show-codes.js";
 import { withDocumentFont } from "./svg-font.js";
+import { TEMPLATE } from "./template.js";
 
 export type Paper = "a4" | "letter";
 
@@ -49,7 +50,12 @@ export function renderPdf(content: ReportContent, { paper }: { readonly paper: P
   const compiler = NodeCompiler.create();
   const missing = new Set<string>();
   for (let round = 0; round < ROUNDS; round++) {
-    const compiled = compile(compiler, mapStrings(fitted, (text) => showCodes(text, missing)), [...missing].map(codeOf), paper);
+    const compiled = compile(
+      compiler,
+      mapStrings(fitted, (text) => showCodes(text, missing)),
+      [...missing].map(codeOf),
+      paper,
+    );
     if ("pdf" in compiled) return compiled.pdf;
     const fresh = [...missingCharacters(compiled.refused)].filter((character) => !missing.has(character));
     if (fresh.length === 0) throw new Error(`The archival PDF was refused: ${compiled.refused}`);

@@ -1,5 +1,5 @@
-/** How each kind of block is set. Raw text: nothing in here is a placeholder of this language. */
-export const blocks = String.raw`
+/** How each kind of block is set. */
+export const blocks = `
 // Drawn marks need no glyph of any font; the words beside them say the same.
 #let mark(tone) = {
   let c = hues.at(tone, default: soft)
@@ -26,26 +26,27 @@ export const blocks = String.raw`
     stroke: (left: 3pt + c), breakable: false,
   )[
     #mark(b.tone)#text(weight: "semibold", size: 11.5pt, b.title)
-    #if b.lines.len() > 0 { list(marker: [], indent: 9pt, body-indent: 0pt, spacing: 0.6em, ..b.lines) }
+    #if b.lines.len() > 0 { list(marker: text(fill: soft, "–"), indent: 9pt, body-indent: 4pt, spacing: 0.7em, ..b.lines) }
   ]
 }
 
 #let show-list(b) = {
-  block(sticky: true, above: 1.1em, below: 0.6em, text(weight: "semibold", b.title))
+  block(sticky: true, above: 1.1em, below: 0.7em, text(weight: "semibold", b.title))
   set list(spacing: 0.6em, indent: 0pt, body-indent: 6pt)
   set enum(spacing: 0.6em, indent: 0pt, body-indent: 6pt)
   if b.ordered { enum(..b.items) } else { list(..b.items) }
 }
 
 #let show-cell(cell) = {
-  let body = if cell.at("struck", default: false) { strike(cell.text) } else { cell.text }
+  let body = if cell.at("struck", default: false) { text(fill: soft, strike(stroke: 0.6pt + soft, cell.text)) } else { cell.text }
   if "tone" in cell { grid(columns: (9pt, 1fr), align(horizon, mark(cell.tone)), text(weight: "semibold", body)) } else { body }
 }
 
 #let show-table(b) = {
   let aligns = b.columns.map(c => if c.align == "end" { right } else { left })
   block(above: 1.2em, below: 0.55em, sticky: true, text(size: 9.5pt, fill: soft, b.caption))
-  block(below: 0.6em, {
+  // A short table is easier to read in one piece; a long one breaks and repeats its head.
+  block(below: 0.6em, breakable: b.rows.len() > 9, {
     set text(size: 9.5pt)
     set par(leading: 0.45em)
     show table.cell.where(y: 0): set text(size: 8.8pt, fill: soft, weight: "semibold")
@@ -87,7 +88,7 @@ export const blocks = String.raw`
   ))
 }
 
-#let show-writing(b) = block(breakable: false, above: 1.2em, {
+#let show-writing(b) = block(breakable: false, sticky: true, above: 1.2em, {
   text(fill: soft, b.label)
   for _ in range(b.lines) { v(8.5mm, weak: false); pdf.artifact(line(length: 100%, stroke: 0.4pt + rule)); v(-1em) }
 })

@@ -1,5 +1,5 @@
-/** Page, type and running lines. Raw text: nothing in here is a placeholder of this language. */
-export const page = String.raw`
+/** Page, type and running lines. */
+export const page = `
 #let content = json(bytes(sys.inputs.content))
 #let paper = sys.inputs.paper
 #let day = content.date.slice(0, 10).split("-").map(int)
@@ -41,6 +41,8 @@ export const page = String.raw`
     grid(columns: (1fr, auto), content.tool, content.pageOf.page + " " + str(now) + " " + content.pageOf.of + " " + str(all))
   },
 )
+// A unit is never torn apart.
+#show "rad/s²": box
 #set heading(numbering: none)
 #show heading: set text(hyphenate: false)
 #show heading.where(level: 1): it => block(above: 1.9em, below: 0.9em, sticky: true, breakable: false, width: 100%)[

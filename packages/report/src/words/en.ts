@@ -32,14 +32,17 @@ export const en: ReportWords = {
     nothingToDo: "Nothing is asked for by these readings. Prove it on the road before handing the vehicle back.",
     jointOver: (joint, angle, limit) => `${joint} works at ${angle}; at most ${limit} is allowed.`,
     jointUnder: (joint, angle, limit) => `${joint} works at ${angle}; it needs at least ${limit} for its needles to roll.`,
-    jointUncertain: (joint, interval, low, high) => `${joint} works somewhere from ${interval}; ${low} to ${high} is allowed, so a verdict needs better readings.`,
+    jointUncertain: (joint, interval, low, high) =>
+      `${joint} works somewhere from ${interval}; ${low} to ${high} is allowed, so a verdict needs better readings.`,
     jointsWithin: (joints) => `${joints}: operating angle within limits.`,
     jointNotGauged: (joint) => `${joint}: operating angle not known.`,
     equivalentOver: (angle, limit) => `The joints leave as much shake as one joint at ${angle}; at most ${limit} is allowed.`,
-    equivalentUncertain: (interval, limit) => `The joints leave as much shake as one joint somewhere from ${interval}; the limit of ${limit} lies in that range.`,
+    equivalentUncertain: (interval, limit) =>
+      `The joints leave as much shake as one joint somewhere from ${interval}; the limit of ${limit} lies in that range.`,
     equivalentWithin: (angle, limit) => `The joints leave as much shake as one joint at ${angle}, within the ${limit} allowed.`,
     motion: (quantity, acceleration, limit, speed) => `${quantity}: ${acceleration} at ${speed}; at most ${limit} is allowed.`,
-    motionUncertain: (quantity, interval, limit, speed) => `${quantity}: from ${interval} at ${speed}; the limit of ${limit} lies in that range.`,
+    motionUncertain: (quantity, interval, limit, speed) =>
+      `${quantity}: from ${interval} at ${speed}; the limit of ${limit} lies in that range.`,
     motionWithin: (speed) => `Angular accelerations up to ${speed} are within limits.`,
   },
   accepted: {
@@ -70,7 +73,7 @@ export const en: ReportWords = {
     notGiven: "not given",
     gauge: "Gauge",
     step: (angle) => `shows steps of ${angle}`,
-    accuracy: (angle, common) => `maker's accuracy ± ${angle}${common ? ", the same for all placings" : ""}`,
+    accuracy: (angle, common) => `maker's accuracy ± ${angle}${common ? ", the same for all placings" : ""}`,
     zeroCheck: "Turn-round check",
     zeroPair: (first, turned) => `${first}, then turned ${turned}`,
     displayLower: { "display-left": "left of display lower", "display-right": "right of display lower" },
@@ -127,6 +130,7 @@ export const en: ReportWords = {
     warnOver: (warn, over) => `${over}, caution from ${warn}`,
     singleAmplitude: "Twice and four times a turn are single amplitudes, half the swing from peak to peak.",
     restOfBudget: "All the rest",
+    benchLimit: (met, accepted) => `up to ${met}, acceptable to ${accepted}`,
     noLimit: "no limit set",
     caution: "caution",
   },
@@ -156,7 +160,6 @@ export const en: ReportWords = {
     heading: (shaft) => `Direction of ${shaft} in plan view`,
     noBudget: "There is no budget: the equivalent angle could not be computed.",
   },
-  figures: { none: "No figure could be drawn from what was gauged." },
   remarks: {
     lead: "Results are only as good as the readings above. Whoever signs has checked that they belong to this vehicle.",
     technician: "Remarks of the technician",
@@ -174,6 +177,6 @@ export const en: ReportWords = {
     updated: "Case last changed",
     repeatable: "The same case, seed, draws and tool version give the same numbers again.",
     limitsLead: "Every limit can be overridden in the case. A maker's figure goes before any of these.",
-    codesShown: "Characters that the fonts of this document lack are printed as their code, such as ⟨U+1F527⟩.",
+    codesShown: "Characters that the fonts of this document lack are printed as their code, such as [U+1F527].",
   },
 };

@@ -41,7 +41,8 @@ export const es: ReportWords = {
       `Las juntas dejan tanta sacudida como una sola junta en algún punto de ${interval}; el límite de ${limit} cae en ese margen.`,
     equivalentWithin: (angle, limit) => `Las juntas dejan tanta sacudida como una sola junta a ${angle}, dentro de los ${limit} admitidos.`,
     motion: (quantity, acceleration, limit, speed) => `${quantity}: ${acceleration} a ${speed}; se admite ${limit} como máximo.`,
-    motionUncertain: (quantity, interval, limit, speed) => `${quantity}: de ${interval} a ${speed}; el límite de ${limit} cae en ese margen.`,
+    motionUncertain: (quantity, interval, limit, speed) =>
+      `${quantity}: de ${interval} a ${speed}; el límite de ${limit} cae en ese margen.`,
     motionWithin: (speed) => `Las aceleraciones angulares hasta ${speed} están dentro de límites.`,
   },
   accepted: {
@@ -72,7 +73,7 @@ export const es: ReportWords = {
     notGiven: "no se indicó",
     gauge: "Inclinómetro",
     step: (angle) => `muestra pasos de ${angle}`,
-    accuracy: (angle, common) => `exactitud del fabricante ± ${angle}${common ? ", la misma en todas las colocaciones" : ""}`,
+    accuracy: (angle, common) => `exactitud del fabricante ± ${angle}${common ? ", la misma en todas las colocaciones" : ""}`,
     zeroCheck: "Comprobación girando el inclinómetro",
     zeroPair: (first, turned) => `${first}, luego girado ${turned}`,
     displayLower: { "display-left": "izquierda de la pantalla más baja", "display-right": "derecha de la pantalla más baja" },
@@ -119,7 +120,8 @@ export const es: ReportWords = {
     place: "Lugar en el archivo",
     allowed: (low, high) => `de ${low} a ${high}`,
     inclinationSign: "Inclinación: positiva cuando el extremo conducido está más bajo.",
-    headingSign: (side) => `Rumbo: positivo cuando el extremo conducido queda hacia la ${side === "left" ? "izquierda" : "derecha"} del vehículo.`,
+    headingSign: (side) =>
+      `Rumbo: positivo cuando el extremo conducido queda hacia la ${side === "left" ? "izquierda" : "derecha"} del vehículo.`,
     leftOver: "restante",
     best: (section) => `Mejor desfase de ${section}`,
     atSpeed: (speed) => `Aceleraciones a ${speed}.`,
@@ -129,6 +131,7 @@ export const es: ReportWords = {
     warnOver: (warn, over) => `${over}, cuidado desde ${warn}`,
     singleAmplitude: "Las partes de dos y cuatro veces por vuelta son amplitudes simples, la mitad de pico a pico.",
     restOfBudget: "Todo lo demás",
+    benchLimit: (met, accepted) => `hasta ${met}, aceptable hasta ${accepted}`,
     noLimit: "sin límite fijado",
     caution: "cuidado",
   },
@@ -158,7 +161,6 @@ export const es: ReportWords = {
     heading: (shaft) => `Dirección de ${shaft} en planta`,
     noBudget: "No hay balance: no se pudo calcular el ángulo equivalente.",
   },
-  figures: { none: "No se pudo dibujar ninguna figura con lo medido." },
   remarks: {
     lead: "Los resultados valen lo que valen las lecturas. Quien firma ha comprobado que son de este vehículo.",
     technician: "Observaciones del técnico",
@@ -176,6 +178,6 @@ export const es: ReportWords = {
     updated: "Último cambio del caso",
     repeatable: "El mismo caso, semilla, sorteos y versión de la herramienta dan otra vez los mismos números.",
     limitsLead: "Todo límite puede cambiarse en el caso. La cifra de un fabricante va antes que cualquiera de estas.",
-    codesShown: "Los caracteres que faltan en las fuentes de este documento se imprimen con su código, como ⟨U+1F527⟩.",
+    codesShown: "Los caracteres que faltan en las fuentes de este documento se imprimen con su código, como [U+1F527].",
   },
 };

@@ -126,6 +126,7 @@ export interface ReportWords {
     readonly warnOver: (warn: string, over: string) => string;
     readonly singleAmplitude: string;
     readonly restOfBudget: string;
+    readonly benchLimit: (met: string, accepted: string) => string;
     readonly noLimit: string;
     readonly caution: string;
   };
@@ -151,7 +152,6 @@ export interface ReportWords {
     readonly benchAccepted: string;
   };
   readonly sureness: { readonly zero: string; readonly heading: (shaft: string) => string; readonly noBudget: string };
-  readonly figures: { readonly none: string };
   readonly remarks: {
     readonly lead: string;
     readonly technician: string;

@@ -1,0 +1,37 @@
+import {
+  accelerationChart,
+  cancellationView,
+  type FigureOptions,
+  phasingView,
+  planView,
+  sideView,
+  transmissionErrorChart,
+} from "@halfturn/figures";
+import { figureLabelsOf } from "@halfturn/words";
+import type { Figure } from "./blocks.js";
+import { pictureOf } from "./picture-of.js";
+import type { Subject } from "./subject.js";
+
+const ENTITIES: Readonly<Record<string, string>> = { "&lt;": "<", "&gt;": ">", "&quot;": '"', "&#39;": "'", "&apos;": "'", "&amp;": "&" };
+
+/** What a figure says of itself to somebody who does not see it. */
+function descriptionOf(svg: string): string {
+  const [, escaped = ""] = /<desc>([^<]*)<\/desc>/.exec(svg) ?? [];
+  return escaped.replace(/&(?:lt|gt|quot|#39|apos|amp);/g, (entity) => ENTITIES[entity] as string).trim();
+}
+
+/** Every view of a gauged driveline, in the theme for paper; a screen in the dark shows them on white. */
+export function figureBlocks(subject: Subject): readonly Figure[] {
+  const labels = figureLabelsOf(subject.catalogue);
+  const options: FigureOptions = { labels, theme: "print" };
+  const picture = pictureOf(subject);
+  const views: readonly (readonly [caption: string, svg: string])[] = [
+    [labels.sideView, sideView(picture, options)],
+    [labels.planView, planView(picture, options)],
+    [labels.phasingView, phasingView(picture, options)],
+    [labels.cancellationView, cancellationView(picture, options)],
+    [labels.transmissionErrorChart, transmissionErrorChart(picture, options)],
+    [labels.accelerationChart, accelerationChart(picture, subject.input.limits, options)],
+  ];
+  return views.map(([caption, svg]) => ({ kind: "figure", svg, caption, alt: descriptionOf(svg) || caption }));
+}
