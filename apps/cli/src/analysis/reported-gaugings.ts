@@ -4,17 +4,18 @@ import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import type { ReportedGauging } from "@halfturn/report";
 import type { AnalyseSettings } from "./analyse-case.js";
 
-type Gauged = ChosenGauging & { readonly gauging: number };
-
-const isGauged = (chosen: ChosenGauging): chosen is Gauged => chosen.gauging !== null;
-
-/** For each driveline the last gauging as found and the last one after correction, in that order, with their results. */
+/**
+ * For each driveline the last gauging as found and the last one after correction, in that order, with their results.
+ * A driveline that was never gauged stands there once, without a gauging, so that the report can say so.
+ */
 export function reportedGaugings(document: Case, settings: AnalyseSettings): readonly ReportedGauging[] {
-  const chosen = (["as-found", "after"] as const).flatMap((stage) => latestGaugings(document, { stage }).filter(isGauged));
-  return chosen
-    .toSorted((a, b) => a.driveline - b.driveline)
-    .map((one) => {
-      const input = toAnalysisInput(document, one, { ...settings, defaults: DEFAULT_LIMITS });
-      return { gauging: one.gauging, input, analysis: analyseDriveline(input) };
-    });
+  const stages = (["as-found", "after"] as const).map((stage) => latestGaugings(document, { stage }));
+  const chosen = document.drivelines.flatMap((_, driveline): readonly ChosenGauging[] => {
+    const gauged = stages.flatMap((all) => all.filter((one) => one.driveline === driveline && one.gauging !== null));
+    return gauged.length > 0 ? gauged : [{ driveline, gauging: null }];
+  });
+  return chosen.map((one) => {
+    const input = toAnalysisInput(document, one, { ...settings, defaults: DEFAULT_LIMITS });
+    return { gauging: one.gauging, input, analysis: analyseDriveline(input) };
+  });
 }
