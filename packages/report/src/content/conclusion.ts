@@ -1,7 +1,7 @@
 import type { Verdict } from "@halfturn/engine/analysis";
 import type { Block, Notice } from "./blocks.js";
 import { degreesInterval, degreesText } from "./estimates.js";
-import { accelerationsAtHighestSpeed, highestSpeed } from "./motion-results.js";
+import { accelerationsAtHighestSpeed, highestSpeed, needsCaution } from "./motion-results.js";
 import type { Subject } from "./subject.js";
 import { repeatFirst } from "./sureness.js";
 
@@ -47,16 +47,19 @@ function motionLines(subject: Subject): readonly Line[] {
   if (!speed) return [];
   const speedText = numbers.speed(speed.shaftSpeed);
   const judged = accelerationsAtHighestSpeed(subject).filter(({ verdict }) => verdict !== null);
-  const lines = judged.flatMap(({ quantity, estimate, limit, verdict }): Line[] => {
+  const lines = judged.flatMap((result): Line[] => {
+    const { quantity, estimate, limit, caution, verdict } = result;
     if (estimate === null || limit === null) return [];
     const limitText = numbers.acceleration(limit);
+    const interval = numbers.accelerationInterval(estimate.low, estimate.high);
     if (verdict === "over") return [{ verdict, text: at.motion(quantity, numbers.acceleration(estimate.value), limitText, speedText) }];
-    return verdict === "uncertain"
-      ? [{ verdict, text: at.motionUncertain(quantity, numbers.accelerationInterval(estimate.low, estimate.high), limitText, speedText) }]
+    if (verdict === "uncertain") return [{ verdict, text: at.motionUncertain(quantity, interval, limitText, speedText) }];
+    return caution !== null && needsCaution(result)
+      ? [{ verdict: "within", text: at.motionCaution(quantity, interval, numbers.acceleration(caution), speedText) }]
       : [];
   });
-  if (lines.length > 0) return lines;
-  return judged.every(({ verdict }) => verdict === "within") ? [{ verdict: "within", text: at.motionWithin(speedText) }] : [];
+  if (lines.some(({ verdict }) => verdict !== "within")) return lines;
+  return judged.every(({ verdict }) => verdict === "within") ? [...lines, { verdict: "within", text: at.motionWithin(speedText) }] : lines;
 }
 
 const ORDER: readonly Verdict[] = ["over", "under", "uncertain", "not-gauged", "within", "withheld"];

@@ -50,3 +50,7 @@ export function accelerationsAtHighestSpeed(subject: Subject): readonly Accelera
     },
   ];
 }
+
+/** Within its limit, yet it may lie where caution begins. */
+export const needsCaution = ({ verdict, estimate, caution }: AccelerationResult): boolean =>
+  verdict === "within" && estimate !== null && caution !== null && estimate.high > caution;

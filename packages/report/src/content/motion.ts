@@ -1,7 +1,7 @@
 import type { Estimate } from "@halfturn/engine/analysis";
 import type { Block, Cell } from "./blocks.js";
 import { degreesInterval, degreesText, toneOf } from "./estimates.js";
-import { type AccelerationResult, accelerationsAtHighestSpeed, highestSpeed } from "./motion-results.js";
+import { type AccelerationResult, accelerationsAtHighestSpeed, highestSpeed, needsCaution } from "./motion-results.js";
 import type { Subject } from "./subject.js";
 import { whyMotionUnknown } from "./why-not.js";
 
@@ -18,11 +18,11 @@ function angleRow(subject: Subject, label: string, estimate: Estimate | null): r
   ];
 }
 
-function verdictCell({ words, catalogue }: Subject, { verdict, estimate, caution }: AccelerationResult): Cell {
+function verdictCell({ words, catalogue }: Subject, result: AccelerationResult): Cell {
+  const { verdict } = result;
   if (verdict === null) return { text: NONE };
-  const cautious = verdict === "within" && estimate !== null && caution !== null && estimate.high > caution;
   const text = catalogue.labels.verdicts[verdict];
-  return cautious ? { text: `${text}, ${words.tables.caution}`, tone: "unsure" } : { text, tone: toneOf(verdict) };
+  return needsCaution(result) ? { text: `${text}, ${words.tables.caution}`, tone: "unsure" } : { text, tone: toneOf(verdict) };
 }
 
 function accelerationRow(subject: Subject, result: AccelerationResult): readonly Cell[] {

@@ -47,7 +47,7 @@ function complaintItems({ complaint }: Case, words: ReportWords, numbers: Number
 /** One line on the complaint, for the head of the report. */
 export function complaintText(file: Case, words: ReportWords, numbers: Numbers): string {
   const { complaint } = file;
-  const parts = [complaint?.notes, ...complaintItems(file, words, numbers).map(({ label, value }) => `${label} ${value}`)];
+  const parts = [...complaintItems(file, words, numbers).map(({ label, value }) => `${label} ${value}`), complaint?.notes];
   return parts.filter(Boolean).join("; ") || words.facts.notGiven;
 }
 

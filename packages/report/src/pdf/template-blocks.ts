@@ -112,8 +112,12 @@ export const blocks = `
 }
 
 #let show-section(section) = {
-  heading(level: section.level, section.title)
-  for b in section.blocks { show-block(b) }
+  let body = {
+    heading(level: section.level, section.title)
+    for b in section.blocks { show-block(b) }
+  }
+  // What is to be signed stands on one page with the signature.
+  if section.blocks.any(b => b.kind == "signature") { block(breakable: false, width: 100%, body) } else { body }
 }
 
 #show-facts(content.head)

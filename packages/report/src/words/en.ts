@@ -43,6 +43,8 @@ export const en: ReportWords = {
     motion: (quantity, acceleration, limit, speed) => `${quantity}: ${acceleration} at ${speed}; at most ${limit} is allowed.`,
     motionUncertain: (quantity, interval, limit, speed) =>
       `${quantity}: from ${interval} at ${speed}; the limit of ${limit} lies in that range.`,
+    motionCaution: (quantity, interval, caution, speed) =>
+      `${quantity}: from ${interval} at ${speed}; within its limit, but it may pass ${caution}, where caution begins.`,
     motionWithin: (speed) => `Angular accelerations up to ${speed} are within limits.`,
   },
   accepted: {

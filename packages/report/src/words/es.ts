@@ -1,7 +1,7 @@
 import type { ReportWords } from "./report-words.js";
 
 export const es: ReportWords = {
-  kind: "Informe de la transmisión",
+  kind: "Informe de la línea de transmisión",
   pageOf: { page: "Página", of: "de" },
   headings: {
     conclusion: "Conclusión",
@@ -43,6 +43,8 @@ export const es: ReportWords = {
     motion: (quantity, acceleration, limit, speed) => `${quantity}: ${acceleration} a ${speed}; se admite ${limit} como máximo.`,
     motionUncertain: (quantity, interval, limit, speed) =>
       `${quantity}: de ${interval} a ${speed}; el límite de ${limit} cae en ese margen.`,
+    motionCaution: (quantity, interval, caution, speed) =>
+      `${quantity}: de ${interval} a ${speed}; dentro de su límite, pero puede pasar de ${caution}, donde empieza el cuidado.`,
     motionWithin: (speed) => `Las aceleraciones angulares hasta ${speed} están dentro de límites.`,
   },
   accepted: {
@@ -56,7 +58,7 @@ export const es: ReportWords = {
   },
   withheld: "No son ángulos de marcha",
   facts: {
-    driveline: "Transmisión",
+    driveline: "Línea de transmisión",
     axleRatio: "Relación del eje",
     transferRatio: "Relación de la transferencia",
     gears: "Marchas",
@@ -90,10 +92,10 @@ export const es: ReportWords = {
     side: "Leído desde",
     stage: "Fase",
     remark: "Nota",
-    end: { "source-end": (shaft) => `${shaft}, extremo de entrada`, "driven-end": (shaft) => `${shaft}, extremo conducido` },
+    end: { "source-end": (shaft) => `${shaft}, extremo de salida`, "driven-end": (shaft) => `${shaft}, extremo conducido` },
     between: (of, zeroedOn) => `${of}, inclinómetro a cero en ${zeroedOn}`,
     face: (shaft) => `${shaft}, cara transversal al árbol`,
-    topToward: { "source-end": "lo alto se inclina a la entrada", "driven-end": "lo alto se inclina al lado conducido" },
+    topToward: { "source-end": "lo alto se inclina al lado de la salida", "driven-end": "lo alto se inclina al lado conducido" },
     relative: (lower) => `${lower}, relativo`,
     setAside: "apartada",
     seeFinding: (numbers) => `vea el hallazgo ${numbers}`,
@@ -123,9 +125,9 @@ export const es: ReportWords = {
     headingSign: (side) =>
       `Rumbo: positivo cuando el extremo conducido queda hacia la ${side === "left" ? "izquierda" : "derecha"} del vehículo.`,
     leftOver: "restante",
-    best: (section) => `Mejor desfase de ${section}`,
+    best: (section) => `Mejor fase de ${section}`,
     atSpeed: (speed) => `Aceleraciones a ${speed}.`,
-    driveOf: (section) => `${section}, movido desde la entrada`,
+    driveOf: (section) => `${section}, movido desde la salida`,
     coastOf: (section) => `${section}, movido desde el eje`,
     upTo: (limit) => `hasta ${limit}`,
     warnOver: (warn, over) => `${over}, cuidado desde ${warn}`,
@@ -139,7 +141,7 @@ export const es: ReportWords = {
     because: (finding) => `no se conoce: vea «${finding}»`,
     generic: "no se conoce a partir de lo medido",
     benchNotCross: "no se aplica: no todas las juntas son de cruceta",
-    benchPhasing: "no se aplica: un desfase es desconocido, o ni en línea ni a un cuarto de vuelta",
+    benchPhasing: "no se aplica: una fase es desconocida, o ni en línea ni a un cuarto de vuelta",
     benchPlane: "no se aplica: los árboles no están en un plano, o falta un ángulo",
   },
   limitStated: "indicado para esta junta en el caso",

@@ -39,6 +39,7 @@ export interface ReportWords {
     readonly equivalentWithin: (angle: string, limit: string) => string;
     readonly motion: (quantity: string, acceleration: string, limit: string, speed: string) => string;
     readonly motionUncertain: (quantity: string, interval: string, limit: string, speed: string) => string;
+    readonly motionCaution: (quantity: string, interval: string, caution: string, speed: string) => string;
     readonly motionWithin: (speed: string) => string;
   };
   readonly accepted: {
