@@ -117,7 +117,7 @@ export const blocks = `
     for b in section.blocks { show-block(b) }
   }
   // What is to be signed stands on one page with the signature.
-  if section.blocks.any(b => b.kind == "signature") { block(breakable: false, width: 100%, body) } else { body }
+  if section.blocks.any(b => b.kind == "signature") { block(breakable: false, width: 100%, above: 2.4em, body) } else { body }
 }
 
 #show-facts(content.head)
