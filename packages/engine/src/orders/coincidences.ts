@@ -15,6 +15,9 @@ export interface Coincidence {
 /** A Hann window's main lobe is four lines wide (F. J. Harris, Proc. IEEE 66(1), 1978): two orders part when they are that far apart. */
 const MAIN_LOBE = 4;
 
+/** Ratios are products of decimals: what differs by less than this is the same ratio, rounded. */
+const ROUNDING = 1e-9;
+
 /** Parts above the transmission, whose turns per wheel turn a change of gear alters. */
 const aboveGearbox = (part: RotatingPart, all: readonly RotatingPart[]): boolean => {
   const engine = all.findIndex(({ part: name }) => name === "engine");
@@ -30,7 +33,8 @@ export function coincidences(parts: readonly RotatingPart[], wheelTurns: number)
   return lines.flatMap((first, i) =>
     lines.slice(i + 1).flatMap((second): readonly Coincidence[] => {
       if (first.part === second.part) return [];
-      const separation = Math.abs(first.wheelOrder - second.wheelOrder);
+      const apart = Math.abs(first.wheelOrder - second.wheelOrder);
+      const separation = apart < ROUNDING * first.wheelOrder ? 0 : apart;
       if (separation * wheelTurns >= MAIN_LOBE) return [];
       return [
         {

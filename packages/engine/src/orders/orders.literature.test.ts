@@ -41,7 +41,8 @@ describe("tyre sizes", () => {
   });
   test("marks before and behind the size are passed over, and what is no size is refused", () => {
     for (const same of ["LT265/70R17", "P265/70 R17", "265/70R17 121/118S", " 265/70r17 "]) expect(tyre(same)).toEqual(tyre("265/70R17"));
-    for (const bad of ["", "265/70", "R17", "265-70-17x", "2650/70R17"]) expect(readTyreSize(bad)).toEqual({ ok: false, code: "tyre.unreadable" });
+    for (const bad of ["", "265/70", "R17", "265-70-17x", "2650/70R17"])
+      expect(readTyreSize(bad)).toEqual({ ok: false, code: "tyre.unreadable" });
     expect(readTyreSize("9R19.5")).toEqual({ ok: false, code: "tyre.not-in-table" });
     expect(tyre("11R22.5").from).toBe("table");
   });
@@ -53,7 +54,15 @@ describe("tyre sizes", () => {
 describe("what turns at 80 km/h with 3.2818 m a turn and an axle of 3.08", () => {
   // C-1: computed from f = v / CR and the ratios.
   const parts = rotatingParts(
-    { circumference: circumferenceAsGiven(3.2818), axleRatio: 3.08, transferRatio: 1, gearRatio: 1, cylinders: 6, slip: 0, accessories: [{ id: "fan", ratio: 1.2 }] },
+    {
+      circumference: circumferenceAsGiven(3.2818),
+      axleRatio: 3.08,
+      transferRatio: 1,
+      gearRatio: 1,
+      cylinders: 6,
+      slip: 0,
+      accessories: [{ id: "fan", ratio: 1.2 }],
+    },
     kmh(80),
   );
   const rate = (name: string): number => parts.find(({ part }) => part === name)?.rate.value ?? NaN;
@@ -69,20 +78,33 @@ describe("what turns at 80 km/h with 3.2818 m a turn and an axle of 3.08", () =>
   });
   // C-2: the tyre's third order and the shaft's first are 0.08 wheel orders apart: 50 turns of the wheel with a Hann window, 164 m.
   test("the shaft's first order hides the tyre's third until 50 turns are recorded", () => {
-    const found = coincidences(parts, 20).find(({ first, second }) => first.part === "wheel" && first.order === 3 && second.part === "propeller-shaft" && second.order === 1);
+    const found = coincidences(parts, 20).find(
+      ({ first, second }) => first.part === "wheel" && first.order === 3 && second.part === "propeller-shaft" && second.order === 1,
+    );
     expect(found?.wheelTurns).toBe(50);
     expect(found?.partedByGear).toBe(false);
     expect(Math.abs((found?.separation ?? NaN) - 0.08)).toBeLessThan(1e-12);
-    expect(coincidences(parts, 51).some(({ first, second }) => first.order === 3 && second.part === "propeller-shaft" && second.order === 1)).toBe(false);
+    expect(
+      coincidences(parts, 51).some(({ first, second }) => first.order === 3 && second.part === "propeller-shaft" && second.order === 1),
+    ).toBe(false);
   });
   test("in direct drive shaft and engine turn alike, which another gear would part", () => {
-    const found = coincidences(parts, 1000).find(({ first, second }) => first.part === "propeller-shaft" && first.order === 1 && second.part === "engine" && second.order === 1);
+    const found = coincidences(parts, 1000).find(
+      ({ first, second }) => first.part === "propeller-shaft" && first.order === 1 && second.part === "engine" && second.order === 1,
+    );
     expect(found).toMatchObject({ wheelTurns: null, partedByGear: true });
   });
 });
 
 test("a slipping converter lets the engine run ahead by half its most, and widens what is known", () => {
-  const base = { circumference: circumferenceAsGiven(2.4), axleRatio: 4, transferRatio: 2, gearRatio: 1.5, cylinders: null, accessories: [] };
+  const base = {
+    circumference: circumferenceAsGiven(2.4),
+    axleRatio: 4,
+    transferRatio: 2,
+    gearRatio: 1.5,
+    cylinders: null,
+    accessories: [],
+  };
   const firm = rotatingParts({ ...base, slip: 0 }, kmh(50));
   const slipping = rotatingParts({ ...base, slip: 0.06 }, kmh(50));
   const engine = (parts: typeof firm) => parts.find(({ part }) => part === "engine");

@@ -71,7 +71,12 @@ export function rotatingParts(powertrain: Powertrain, speed: MetresPerSecond): r
   const part = (name: string, perWheelTurn: number, orders: readonly PartOrder[], slipping = 0): RotatingPart => {
     // Slip is somewhere between none and its most: its middle, and a rectangular half width of the same size.
     const turns = perWheelTurn * (1 + slipping / 2);
-    return { part: name, perWheelTurn: turns, rate: { value: wheel * turns, u: wheel * turns * Math.hypot(share, slipping / 2 / Math.sqrt(3)) }, orders };
+    return {
+      part: name,
+      perWheelTurn: turns,
+      rate: { value: wheel * turns, u: wheel * turns * Math.hypot(share, slipping / 2 / Math.sqrt(3)) },
+      orders,
+    };
   };
   const upstream = axleRatio * transferRatio;
   return [

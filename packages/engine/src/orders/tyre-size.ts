@@ -11,7 +11,9 @@ export interface TyreSize {
   readonly from: "section-and-aspect" | "stated-diameter" | "table";
 }
 
-export type TyreSizeResult = { readonly ok: true; readonly tyre: TyreSize } | { readonly ok: false; readonly code: "tyre.unreadable" | "tyre.not-in-table" };
+export type TyreSizeResult =
+  | { readonly ok: true; readonly tyre: TyreSize }
+  | { readonly ok: false; readonly code: "tyre.unreadable" | "tyre.not-in-table" };
 
 /** Metric (also with P, LT, ST or C): 265/70R17, LT245/75R16C, 315/80R22.5. Groups: section, aspect, construction, rim code. */
 const METRIC = /^(?:P|LT|ST|T)?\s*(\d{3})\s*\/\s*(\d{2,3})\s*(ZR|R|-|D|B)\s*(\d{2}(?:\.5)?)\s*(?:LT|C|[A-N])?$/i;
