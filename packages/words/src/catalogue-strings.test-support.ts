@@ -35,6 +35,7 @@ export const SAMPLE_PROBLEMS: readonly Problem[] = [
     params: { key: "wallMm", relation: "less-than", other: "outerDiameterMm", got: 80, limit: 76.2 },
   },
   { code: "same-shaft", path: "gauging[0].readings[1].between", params: { shaft: "front" } },
+  { code: "unreadable-tyre", path: "vehicle.tyre.size", params: { got: "265-70", why: "unreadable" } },
 ];
 
 /** Any number and any name a sentence may ask for. */

@@ -1,3 +1,5 @@
 export * from "./analysis-contract.js";
 export * from "./analysis-to-json.js";
+export * from "./orders-contract.js";
+export * from "./orders-to-json.js";
 export { angleQuantity, degrees, quantity } from "./quantity.js";

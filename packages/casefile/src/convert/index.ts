@@ -4,3 +4,4 @@ export * from "./to-analysis-input.js";
 export * from "./to-driveline.js";
 export * from "./to-gauging.js";
 export * from "./to-limits.js";
+export * from "./to-powertrain.js";

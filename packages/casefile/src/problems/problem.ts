@@ -42,7 +42,8 @@ export interface ProblemParams {
     readonly suggestion?: string;
   };
   readonly "duplicate-id": { readonly id: string; readonly first: string };
-  readonly "reserved-id": { readonly id: string };
+  /** An id that stands for a part of its own; of a section unless said otherwise. */
+  readonly "reserved-id": { readonly id: string; readonly of?: "accessory" };
   /** sections: one fewer than joints. zero-check: readings come in pairs, first and turned. */
   readonly "count-mismatch": { readonly of: "sections" | "zero-check"; readonly expected: number; readonly got: number };
   /** Two numbers of one object contradict one another: `key` has to be at least, or less than, `other`. */
@@ -55,6 +56,8 @@ export interface ProblemParams {
   };
   /** A zeroed reading needs two different shafts. */
   readonly "same-shaft": { readonly shaft: string };
+  /** A tyre size that gives no circumference: not spelled as one, or one whose diameter neither follows from it nor is known. */
+  readonly "unreadable-tyre": { readonly got: string; readonly why: "unreadable" | "not-in-table" };
 }
 
 export const PROBLEM_CODES = [
@@ -76,6 +79,7 @@ export const PROBLEM_CODES = [
   "count-mismatch",
   "contradiction",
   "same-shaft",
+  "unreadable-tyre",
 ] as const satisfies readonly (keyof ProblemParams)[];
 
 export type ProblemCode = (typeof PROBLEM_CODES)[number];

@@ -1,5 +1,6 @@
 import { type Path, type PlacedProblem, placed, suggestionFor } from "../problems/index.js";
 import type { Case } from "../schema/case.js";
+import { PART_NAMES } from "../schema/part-names.js";
 import { adjusterProblems } from "./adjuster-problems.js";
 import { drivelineProblems } from "./driveline-problems.js";
 import { gaugingProblems } from "./gauging-problems.js";
@@ -8,6 +9,7 @@ import { contradicts, duplicateIds } from "./relations.js";
 /** What the parts of a case say about one another: ids, references, counts, and pairs of numbers that cannot both be right. */
 export const crossProblems = (document: Case): readonly PlacedProblem[] => [
   ...complaintProblems(document),
+  ...accessoryProblems(document),
   ...duplicateIds(document.drivelines, ["drivelines"]),
   ...document.drivelines.flatMap((driveline, k) => drivelineProblems(driveline, ["drivelines", k])),
   ...limitProblems(document),
@@ -47,6 +49,16 @@ function complaintProblems({ vehicle, complaint }: Case): readonly PlacedProblem
       : [placed(["complaint", "gear"], "unknown-reference", { of: "gear", got: gear, allowed: gears, ...suggestionFor(gear, gears) })];
   const [low, high] = complaint?.speedKmh ?? [0, 0];
   return [...twice, ...unknown, ...contradicts(["complaint", "speedKmh", 1], [high, "at-least", low], "speedKmh[0]")];
+}
+
+/** What an engine drives stands beside wheel, shafts and engine, so it may not be called by their names. */
+function accessoryProblems({ vehicle }: Case): readonly PlacedProblem[] {
+  const accessories = vehicle?.accessories ?? [];
+  const place = ["vehicle", "accessories"];
+  const reserved = accessories.flatMap(({ id }, k) =>
+    PART_NAMES.includes(id) ? [placed([...place, k, "id"], "reserved-id", { id, of: "accessory" })] : [],
+  );
+  return [...duplicateIds(accessories, place), ...reserved];
 }
 
 const limitProblems = ({ limits }: Case): readonly PlacedProblem[] => [

@@ -267,6 +267,19 @@ describe("one fault, one problem, named by its place", () => {
     ]);
   });
 
+  test("an accessory named as another one, or as a part that every vehicle has", () => {
+    const accessories = [
+      { id: "fan", ratio: 1.2 },
+      { id: "engine", ratio: 1 },
+      { id: "fan", ratio: 2 },
+    ];
+    expect(problemsOf(designCaseWith(["vehicle", "accessories"], accessories))).toEqual([
+      { code: "reserved-id", path: "vehicle.accessories[1].id", params: { id: "engine", of: "accessory" } },
+      { code: "duplicate-id", path: "vehicle.accessories[2].id", params: { id: "fan", first: "vehicle.accessories[0].id" } },
+    ]);
+    expect(problemsOf(designCaseWith(["vehicle", "slipShare"], 1)).map(({ path }) => path)).toEqual(["vehicle.slipShare"]);
+  });
+
   test("a display of nought needs no word for its direction", () => {
     const readings = [
       { at: "source", deg: 0, side: "left" },

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { name, notHere, offsetMm, positiveMm, ratio, text } from "./scalars.js";
+import { id, name, notHere, offsetMm, positiveMm, ratio, text } from "./scalars.js";
 import { variant } from "./variant.js";
 
 /** A measured circumference wins over a size; the size may stand beside it as a label. */
@@ -16,6 +16,9 @@ const powertrain = z.object({
   mountUpMm: offsetMm,
 });
 
+/** Something the engine drives by belt or gear: its turns for one of the engine. */
+const accessory = z.object({ id, label: text.optional(), ratio });
+
 export const vehicle = z.object({
   label: text.optional(),
   axleRatio: ratio.optional(),
@@ -26,6 +29,9 @@ export const vehicle = z.object({
   transferRatio: ratio.optional(),
   tyre: tyre.optional(),
   cylinders: z.int().min(1).max(24).optional(),
+  accessories: z.array(accessory).max(40).optional(),
+  /** Share by which a slipping torque converter or clutch may let the engine run ahead, at most. */
+  slipShare: z.number().min(0).lt(1).optional(),
   maxShaftSpeedRpm: z.number().gt(0).max(20_000).optional(),
   powertrain: powertrain.optional(),
 });

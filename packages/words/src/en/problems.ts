@@ -75,7 +75,10 @@ export const problems: ProblemCatalogue = {
       ? `there is no ${OF[of]} "${got}" in this case, nor any other; add it first`
       : `there is no ${OF[of]} "${got}" in this case; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
   "duplicate-id": ({ id, first }) => `id "${id}" stands already at ${first}; give this one another id`,
-  "reserved-id": ({ id }) => `"${id}" is the name of an end of the driveline; give the section another id`,
+  "reserved-id": ({ id, of }) =>
+    of === "accessory"
+      ? `"${id}" is the name of a part that every vehicle has; give the accessory another id`
+      : `"${id}" is the name of an end of the driveline; give the section another id`,
   "count-mismatch": ({ of, expected, got }) =>
     of === "sections"
       ? `${got} sections, but the joints listed need ${expected} (always one section fewer than joints); add or remove sections or joints`
@@ -84,4 +87,6 @@ export const problems: ProblemCatalogue = {
     `"${key}" is ${written(got, n)}, which has to be ${relation === "at-least" ? "at least" : "less than"} "${other}" (${written(limit, n)}); correct one of them`,
   "same-shaft": ({ shaft }) =>
     `a zeroed reading compares two shafts, but both are "${shaft}"; name the shaft it was zeroed on and the shaft it was read on`,
+  "unreadable-tyre": ({ got, why }) =>
+    `${why === "unreadable" ? `"${got}" cannot be read as a tyre size; write it as the sidewall says, such as 265/70R17` : `the diameter of "${got}" does not follow from its size and is not known here; leave it`}, and give "rollingCircumferenceMm": the millimetres that one turn of the loaded wheel rolls`,
 };

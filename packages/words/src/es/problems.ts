@@ -77,7 +77,10 @@ export const problems: ProblemCatalogue = {
       ? `no hay ${OF[of]} "${got}" en este caso, ni otra cosa así; añádala primero`
       : `no hay ${OF[of]} "${got}" en este caso; ${near(suggestion, didYouMean)}escriba ${n.any(allowed)}`,
   "duplicate-id": ({ id, first }) => `el identificador "${id}" ya está en ${first}; póngale otro a este`,
-  "reserved-id": ({ id }) => `"${id}" es el nombre de un extremo de la línea de transmisión; póngale otro identificador al tramo`,
+  "reserved-id": ({ id, of }) =>
+    of === "accessory"
+      ? `"${id}" es el nombre de una pieza que todo vehículo tiene; póngale otro identificador al accesorio`
+      : `"${id}" es el nombre de un extremo de la línea de transmisión; póngale otro identificador al tramo`,
   "count-mismatch": ({ of, expected, got }) =>
     of === "sections"
       ? `${got} tramos, pero las juntas anotadas piden ${expected} (siempre un tramo menos que juntas); añada o quite tramos o juntas`
@@ -86,4 +89,6 @@ export const problems: ProblemCatalogue = {
     `"${key}" es ${written(got, n)} y tiene que ser ${relation === "at-least" ? "al menos" : "menor que"} "${other}" (${written(limit, n)}); corrija uno de los dos`,
   "same-shaft": ({ shaft }) =>
     `una lectura con cero relativo compara dos árboles, y los dos son "${shaft}"; nombre el árbol donde se puso a cero y el árbol donde se leyó`,
+  "unreadable-tyre": ({ got, why }) =>
+    `${why === "unreadable" ? `"${got}" no se puede leer como medida de neumático; escríbala como en el flanco, p. ej. 265/70R17` : `el diámetro de "${got}" no se deduce de la medida y aquí no se conoce; déjela`}, y dé "rollingCircumferenceMm": los milímetros que avanza una vuelta de la rueda cargada`,
 };
