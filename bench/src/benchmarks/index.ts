@@ -2,6 +2,14 @@ import type { Benchmark } from "../benchmark.js";
 import { analyseCold } from "./analyse-cold.js";
 import { chainThreeJoints } from "./chain-three-joints.js";
 import { monteCarloThreeJoints } from "./monte-carlo-three-joints.js";
+import { planManyCandidates } from "./plan-many-candidates.js";
+import { planThreeAdjusters } from "./plan-three-adjusters.js";
 
 /** Every benchmark, in the order of the table. */
-export const BENCHMARKS: readonly Benchmark[] = [chainThreeJoints, monteCarloThreeJoints, analyseCold];
+export const BENCHMARKS: readonly Benchmark[] = [
+  chainThreeJoints,
+  monteCarloThreeJoints,
+  analyseCold,
+  planThreeAdjusters,
+  planManyCandidates,
+];

@@ -10,7 +10,7 @@ export type { PredictedDriveline, PredictedState, Prediction } from "./predict/p
 export { predict } from "./predict/predict.js";
 export type { LimitKind, LimitUse } from "./search/chain-limits.js";
 export type { ContinuousOptimum } from "./search/continuous-optimum.js";
-export type { Pause } from "./search/host-pause.js";
 export type { StateLimitUse } from "./search/limit-report.js";
+export type { Pause } from "./search/pause.js";
 export { MAXIMUM_COMBINATIONS, plan, planSteps } from "./search/plan.js";
 export * from "./search/plan-result.js";

@@ -54,6 +54,7 @@ export interface Instruction {
   readonly cautions: readonly CautionCode[];
 }
 
+/** One instruction with its params (millimetres and degrees, as the keys say) and the cautions that belong to it. */
 export const instruction = (code: InstructionCode, params: FindingParams = {}, ...cautions: readonly CautionCode[]): Instruction => ({
   code,
   params,

@@ -22,6 +22,7 @@ export interface CorrectionModel {
   readonly sources: readonly GeometrySource[];
 }
 
+/** Makes an input ready; without states the vehicle as gauged is the only one. What was learned stands in place of the tape. Never fails: see `refusals`. */
 export function correctionModel(input: CorrectionInput): CorrectionModel {
   const states = input.states.length > 0 ? input.states : [AS_GAUGED];
   const taped = geometrySources(input, states);

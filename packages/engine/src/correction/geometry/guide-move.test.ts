@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import * as c from "../correction-cases.test-support.js";
 import type { AxleGuide, SideViewLink } from "../model/index.js";
-import { guideMove, guideRateUncertainty, newGuideMove, noseUp } from "./guide-move.js";
+import { guideMove, guideRateUncertainty, noseUp } from "./guide-move.js";
+import { newGuidePlace } from "./guide-place.js";
 
 /** Link lengths are met to this, metres. */
 const MET = 1e-12;
@@ -15,7 +16,7 @@ const link = (frameForward: number, frameUp: number, axleForward: number, axleUp
 });
 
 const moved = (guide: AxleGuide, rise: number, lower = 0, upper = 0) => {
-  const out = newGuideMove();
+  const out = newGuidePlace();
   guideMove(guide, "rearward", rise, lower, upper, out);
   return out;
 };

@@ -1,15 +1,7 @@
 import { type AxleGuide, chainSign, type Runs } from "../model/index.js";
+import { type GuidePlace, newGuidePlace } from "./guide-place.js";
 import { leafMove } from "./leaf-move.js";
 import { linksMove } from "./links-move.js";
-
-/** Where an axle's guides put it: turn right-hand about vehicle left, forward shift in metres. Written over at each call. */
-export interface GuideMove {
-  turn: number;
-  forward: number;
-  reached: boolean;
-}
-
-export const newGuideMove = (): GuideMove => ({ turn: 0, forward: 0, reached: true });
 
 /** The place of the axle with the body raised by `rise` metres over it and the links longer by the given metres. */
 export function guideMove(
@@ -18,7 +10,7 @@ export function guideMove(
   rise: number,
   lowerLonger: number,
   upperLonger: number,
-  out: GuideMove,
+  out: GuidePlace,
 ): void {
   out.turn = 0;
   out.forward = 0;
@@ -51,7 +43,7 @@ export function guideRateUncertainty(guide: AxleGuide | null, runs: Runs, tape: 
   if (!guide) return 0;
   if (guide.kind === "rate") return (RATE_SHARE * Math.abs(guide.pitchPerMetre)) / Math.sqrt(3);
   const turnOf = (changed: AxleGuide): number => {
-    const out = newGuideMove();
+    const out = newGuidePlace();
     guideMove(changed, runs, PROBE, 0, 0, out);
     return out.reached ? out.turn : 0;
   };

@@ -1,5 +1,5 @@
 import type { AxleGuide } from "../model/index.js";
-import type { GuideMove } from "./guide-move.js";
+import type { GuidePlace } from "./guide-place.js";
 
 /** A leaf-spring half guides like a link of three quarters of its length (three-link equivalent; from memory, SAE spring design manual HS-788). */
 const LINK_SHARE = 0.75;
@@ -9,7 +9,7 @@ const LINK_SHARE = 0.75;
  * The seat turns because unequal halves bend unequally: with F a = F' b at the seat and stiffness as 1/length^3 the turn is rise (1/b - 1/a), a the forward and
  * b the rearward half (derived; halves of one stack of leaves). The centre follows the arc of the fixed half's equivalent link.
  */
-export function leafMove(guide: Extract<AxleGuide, { kind: "leaf" }>, rise: number, out: GuideMove): void {
+export function leafMove(guide: Extract<AxleGuide, { kind: "leaf" }>, rise: number, out: GuidePlace): void {
   const { fixedEyeForward: x, fixedEyeUp: z, shackleEyeForward } = guide;
   const ahead = Math.max(x, shackleEyeForward ?? -x);
   const behind = -Math.min(x, shackleEyeForward ?? -x);

@@ -1,5 +1,5 @@
 import type { AxleGuide } from "../model/index.js";
-import type { GuideMove } from "./guide-move.js";
+import type { GuidePlace } from "./guide-place.js";
 
 /** Newton's steps; a reachable place is found to rounding within six or so. */
 const ROUNDS = 40;
@@ -17,7 +17,7 @@ export function linksMove(
   up: number,
   lowerLonger: number,
   upperLonger: number,
-  out: GuideMove,
+  out: GuidePlace,
 ): void {
   const { lower, upper } = guide;
   const lowerLength = Math.hypot(lower.axleForward - lower.frameForward, lower.axleUp - lower.frameUp) + lowerLonger;

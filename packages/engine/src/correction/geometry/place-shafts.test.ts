@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { type Radians, radiansToDegrees } from "../../units/index.js";
 import * as c from "../correction-cases.test-support.js";
 import type { CorrectionDriveline, CorrectionInput } from "../model/index.js";
 import { correctionModel } from "./correction-model.js";
@@ -49,9 +50,8 @@ function placed(input: CorrectionInput, changes: Readonly<Record<string, number>
     slip: out.slip[0] as number,
     directions: Array.from({ length: topology.joints + 1 }, (_, k) => triple(out.directions, k)),
     centres: Array.from({ length: topology.joints }, (_, k) => triple(out.centres, k)),
-    inclinationDeg: Array.from(
-      { length: topology.joints + 1 },
-      (_, k) => (Math.asin(-(out.directions[3 * k + 2] as number)) * 180) / Math.PI,
+    inclinationDeg: Array.from({ length: topology.joints + 1 }, (_, k) =>
+      radiansToDegrees(Math.asin(-(out.directions[3 * k + 2] as number)) as Radians),
     ),
   };
 }

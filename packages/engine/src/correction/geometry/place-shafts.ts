@@ -13,6 +13,7 @@ export interface Placement {
   readonly targets: Float64Array;
 }
 
+/** Room for the placement of a driveline of so many joints (1 to 6), all nought. */
 export const newPlacement = (joints: number): Placement => ({
   directions: new Float64Array(3 * (joints + 1)),
   centres: new Float64Array(3 * joints),

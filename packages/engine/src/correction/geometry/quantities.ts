@@ -53,6 +53,7 @@ export function resetQuantities(to: Quantities, from: Quantities): void {
   to.padError = from.padError;
 }
 
+/** A copy that can be written to. */
 export const copyQuantities = (from: Quantities): Quantities => ({
   ...from,
   inclination: [...from.inclination],

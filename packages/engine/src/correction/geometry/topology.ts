@@ -47,6 +47,7 @@ export interface RecordLayout {
   readonly stride: number;
 }
 
+/** Places of all numbers in a record, for 1 to 6 joints and so many vehicle states. */
 export function recordLayout(joints: number, states: number): RecordLayout {
   const centres = 15;
   const lengths = centres + 3 * joints;

@@ -5,6 +5,7 @@ export const USUAL_PAD_LENGTH = 0.1;
 /** Half width of the error of an assumed pad length, as a share of it. */
 export const USUAL_PAD_SHARE = 0.5;
 
+/** Length of the spring pad in metres, > 0: as measured, else the usual one. */
 export const padLengthOf = (wedge: AxleWedge): number => wedge.padLength ?? USUAL_PAD_LENGTH;
 
 /** Mean thickness in metres of a wedge of `angle` radians (either sign); no wedge has no thickness. */

@@ -1,17 +1,19 @@
 import { type CorrectionDriveline, chainSign, type VehicleState } from "../model/index.js";
 import type { AdjusterModel } from "./adjuster-model.js";
 import type { CorrectionModel, DrivelineModel } from "./correction-model.js";
-import { guideMove, newGuideMove, noseUp } from "./guide-move.js";
+import { guideMove, noseUp } from "./guide-move.js";
+import { newGuidePlace } from "./guide-place.js";
 import { MOVE, moveSize, phasingsAt } from "./move-layout.js";
 import { wedgeShift } from "./wedge-shift.js";
 
 /** Moves of every driveline in every state: [driveline][state]. */
 export type Moves = readonly (readonly Float64Array[])[];
 
+/** Room for the moves of every driveline in every state, all nought. */
 export const newMoves = ({ drivelines, states }: CorrectionModel): Moves =>
   drivelines.map(({ topology }) => states.map(() => new Float64Array(moveSize(topology.joints))));
 
-const guides = newGuideMove();
+const guides = newGuidePlace();
 
 /**
  * Writes what the amounts (one an adjuster of the model, 0 = not used) do to one driveline in one state.

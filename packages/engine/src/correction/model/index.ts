@@ -1,4 +1,5 @@
 export * from "./adjuster.js";
+export * from "./amounts.js";
 export * from "./axle.js";
 export * from "./correction-driveline.js";
 export * from "./correction-input.js";

@@ -37,10 +37,13 @@ export interface Reason {
   readonly params: FindingParams;
 }
 
+/** A reason about a place in the case file; params in millimetres and degrees, as the keys say. */
 export const reason = (code: ReasonCode, path: string, params: FindingParams = {}): Reason => ({ code, path, params });
 
 /** A value, or why there is none. */
 export type Outcome<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly reasons: readonly Reason[] };
 
+/** The outcome that is the value. */
 export const success = <Value>(value: Value): Outcome<Value> => ({ ok: true, value });
+/** The outcome that is one reason or more. */
 export const failure = (...reasons: readonly Reason[]): Outcome<never> => ({ ok: false, reasons });

@@ -21,6 +21,7 @@ export interface CandidateSpace {
   readonly size: number;
 }
 
+/** Lists the choices of 0 to `maxChanges` usable adjusters, fewest first within each first adjuster; `size` counts all candidates, doing nothing included. */
 export function candidateSpace(model: CorrectionModel, maxChanges: number, allowed: (adjuster: AdjusterModel) => boolean): CandidateSpace {
   const usable = model.adjusters
     .flatMap((adjuster, index) =>

@@ -90,7 +90,7 @@ test("the flat chain gives the numbers of the readable one", () => {
           expect(Math.abs(value(limit, id) - expected) / limits.speed ** 2).toBeLessThan(ROUNDING);
         }
       });
-      expect(marginOf(limits, directions, move, scratch)).toBe(Math.min(...uses.map(({ margin }) => margin)));
+      expect(Math.abs(marginOf(limits, directions, move, scratch) - Math.min(...uses.map(({ margin }) => margin)))).toBeLessThan(ROUNDING);
     }),
     { numRuns: 300, seed: 11 },
   );

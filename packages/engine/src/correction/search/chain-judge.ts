@@ -118,16 +118,39 @@ function visitLimits(limits: ChainLimits, directions: Float64Array, move: Float6
   }
 }
 
-let least = 0;
-const keepLeast: Visit = (_limit, _index, _value, _bound, margin) => {
-  if (margin < least) least = margin;
-};
-
-/** The smallest share of any limit that is left, at most 1; negative = some limit is exceeded. */
+/**
+ * The smallest share of any limit that is left, at most 1; negative = some limit is exceeded. The least of `limitUses`' margins without making them:
+ * of several parts under one limit only the most uneven counts.
+ */
 export function marginOf(limits: ChainLimits, directions: Float64Array, move: Float64Array, scratch: ChainScratch): number {
-  least = Number.POSITIVE_INFINITY;
-  visitLimits(limits, directions, move, scratch, keepLeast);
-  return least;
+  const n = limits.joints.length;
+  jointMaps(limits.joints, limits.kinds, directions, scratch);
+  let least = Number.POSITIVE_INFINITY;
+  for (let k = 0; k < n; k++) {
+    const angle = Math.atan2(scratch.sines[k] as number, scratch.cosines[k] as number);
+    const minimum = limits.minimum[k] as number;
+    least = Math.min(least, 1 - angle / (limits.maximum[k] as number));
+    if (minimum > 0) least = Math.min(least, angle / minimum - 1);
+  }
+  const at = phasingsAt(n);
+  chainFromSource(n, move, at, scratch);
+  chainToDriven(n, move, at, scratch);
+  let drive = -1;
+  let coast = -1;
+  for (let k = 0; k < n - 1; k++) {
+    if (limits.knowsDrive[k]) drive = Math.max(drive, unevenness(scratch.fromSource, 4 * k));
+    if (limits.knowsCoast[k]) coast = Math.max(coast, unevenness(scratch.toDriven, 4 * k + 4));
+  }
+  if (limits.knowsWhole) {
+    const whole = unevenness(scratch.fromSource, 4 * (n - 1));
+    least = Math.min(
+      least,
+      1 - equivalentOf(whole) / limits.equivalentMaximum,
+      1 - accelerationOf(whole, limits.speed) / limits.drivenMaximum,
+    );
+  }
+  if (drive >= 0) least = Math.min(least, 1 - accelerationOf(drive, limits.speed) / limits.driveMaximum);
+  return coast >= 0 ? Math.min(least, 1 - accelerationOf(coast, limits.speed) / limits.coastMaximum) : least;
 }
 
 /** Every limit with what is used of it. `sections` names them in power order. */

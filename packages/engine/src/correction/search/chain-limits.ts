@@ -31,6 +31,7 @@ export interface ChainLimits {
 /** Unevenness at which a uniformly driven chain reaches an acceleration (rad/s2) at a speed (rad/s). */
 const unevenAt = (acceleration: number, speed: RadiansPerSecond): number => unevennessOfAngle(angleOfAcceleration(acceleration, speed));
 
+/** Limits of a driveline at its highest shaft speed (3000 rpm where none is given): angles in radians, accelerations in rad/s2, unevenness in [0, 1). */
 export function chainLimits({ driveline, limits, maxShaftSpeed }: CorrectionDriveline): ChainLimits {
   const speed = rpmToRadiansPerSecond(maxShaftSpeed ?? SPEED_NOT_GIVEN);
   const scope = motionScope(driveline);
@@ -67,5 +68,7 @@ export interface LimitUse {
   readonly margin: number;
 }
 
+/** Equivalent angle in radians, [0, pi/2), of an unevenness in [0, 1). */
 export const equivalentOf = (unevenness: number): number => equivalentAngle(unevenness);
+/** Peak acceleration in rad/s2 of an unevenness in [0, 1) at a uniform speed in rad/s. */
 export const accelerationOf = (unevenness: number, speed: number): number => peakAccelerationCoefficient(unevenness) * speed * speed;

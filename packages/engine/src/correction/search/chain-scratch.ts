@@ -15,6 +15,7 @@ export interface ChainScratch {
   readonly toDriven: Float64Array;
 }
 
+/** Room for a chain of so many joints (1 to 6), all nought. */
 export const newChainScratch = (joints: number): ChainScratch => ({
   shafts: new Float64Array(4 * (joints + 1)),
   maps: new Float64Array(4 * joints),
@@ -30,6 +31,7 @@ export const UNIFORM = 1;
 export const CENTRED = 2;
 export type MapKind = typeof CROSS | typeof UNIFORM | typeof CENTRED;
 
+/** CROSS, UNIFORM (ball, coupling, double cross with equal halves) or CENTRED (double cross with centring geometry). */
 export function mapKind(joint: Joint): MapKind {
   if (joint.kind === "cross") return CROSS;
   return joint.kind === "double-cross" && joint.centring ? CENTRED : UNIFORM;

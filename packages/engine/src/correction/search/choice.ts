@@ -17,7 +17,7 @@ export const changesOf = (model: CorrectionModel, subset: Subset, places: ArrayL
 
 /** A search result in words of the input. */
 export function choiceOf({ model, drawn }: Judge, { subset, places, key }: Ranked): RankedChoice {
-  const probability = 1 - key.fails / drawn.draws;
+  const probability = (drawn.draws - key.fails) / drawn.draws;
   const moved = subset.adjusters.some((k) => model.adjusters[k]?.adjuster.kind !== "rephase") ? subset.drivelines : [];
   const slipsKnown = moved.every((d) => {
     const on = model.drivelines[d] as DrivelineModel;

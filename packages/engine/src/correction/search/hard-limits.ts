@@ -7,6 +7,7 @@ import { type Reason, type ReasonCode, reason, type Slip, toMillimetres } from "
 /** Lengths equal to within this are equal, metres: far below a tape's step, far above rounding. */
 const SAME_LENGTH = 1e-9;
 
+/** The slip spline that gives way, lengths in metres; null where none was described. */
 export const slipOf = ({ input, topology }: DrivelineModel): Slip | null => {
   const section = input.driveline.sections[topology.slipSection];
   return input.slips.find(({ sectionId }) => sectionId === section?.id) ?? null;

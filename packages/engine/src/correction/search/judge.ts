@@ -23,6 +23,7 @@ export interface Judge {
   readonly idleFails: readonly Uint8Array[];
 }
 
+/** Makes room and judges doing nothing once, at the best estimate and on every draw. */
 export function newJudge(model: CorrectionModel, drawn: DrawnRecords): Judge {
   const joints = model.drivelines.map(({ topology }) => topology.joints);
   const bare = {

@@ -12,10 +12,10 @@ import { blocksOf, nearestOpen } from "./blocks.js";
 import { type CandidateSpace, candidateSpace, type Subset, writeAmounts } from "./candidate-space.js";
 import { choiceOf } from "./choice.js";
 import { continuousOptimum } from "./continuous-optimum.js";
-import { hostPause, type Pause } from "./host-pause.js";
 import { type Judge, newJudge } from "./judge.js";
 import { limitReport } from "./limit-report.js";
 import { type MarginTable, marginTable } from "./margin-table.js";
+import type { Pause } from "./pause.js";
 import type { Plan, PlanOptions, PlanResult, RankedChoice } from "./plan-result.js";
 
 /** More combinations than this are refused: narrow the stock or allow fewer changes at once. */
@@ -41,7 +41,7 @@ export async function plan(
   work: LongWork & { readonly pause?: Pause } = {},
 ): Promise<Outcome<PlanResult>> {
   const steps = planSteps(input, options);
-  const pause = work.pause ?? hostPause;
+  const pause = work.pause ?? (() => Promise.resolve());
   for (let step = steps.next(); ; step = steps.next()) {
     if (step.done) return step.value;
     work.signal?.throwIfAborted();

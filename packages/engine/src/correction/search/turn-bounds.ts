@@ -17,6 +17,7 @@ export interface Reach {
   readonly stateError: number;
 }
 
+/** Reads the extremes off all rows of a driveline's records; `largestSpacer` in metres, >= 0, bounds what is put under the mount. */
 export function reachOf({ topology, input }: DrivelineModel, record: Float64Array, draws: number, largestSpacer: number): Reach {
   const { layout, joints: n, bearingSide } = topology;
   const rows = Array.from({ length: draws + 1 }, (_, row) => row * layout.stride);
@@ -66,6 +67,7 @@ export interface MoveSpan {
   readonly supports: number[];
 }
 
+/** No difference at all, for so many joints. */
 export const newMoveSpan = (joints: number): MoveSpan => ({
   spacer: 0,
   turn: 0,
