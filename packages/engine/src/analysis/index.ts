@@ -1,4 +1,5 @@
 export * from "./analyse-driveline.js";
+export * from "./analyse-poses.js";
 export * from "./bounded-interval.js";
 export * from "./chain-estimates.js";
 export * from "./chain-quantities.js";
