@@ -1,7 +1,8 @@
-import { PROBLEM_CODES, type Problem } from "@halfturn/casefile";
+import { type CoincidenceJson, type PowertrainNote, PROBLEM_CODES, type Problem } from "@halfturn/casefile";
 import { FINDING_CODES, type Finding, type FindingParams } from "@halfturn/engine/findings";
 import { type Catalogue, problemText } from "./catalogue.js";
 import { findingText } from "./finding-text.js";
+import { noteText } from "./order-words.js";
 
 /** One problem of every code, with parameters as the case file makes them. */
 export const SAMPLE_PROBLEMS: readonly Problem[] = [
@@ -38,6 +39,32 @@ export const SAMPLE_PROBLEMS: readonly Problem[] = [
   { code: "unreadable-tyre", path: "vehicle.tyre.size", params: { got: "265-70", why: "unreadable" } },
 ];
 
+const near: CoincidenceJson = {
+  first: { part: "wheel", order: 3 },
+  second: { part: "propeller-shaft", order: 1 },
+  separationWheelOrders: 0.080_000_000_000_000_07,
+  wheelTurns: 50,
+  distanceM: 164.09,
+  partedByGear: false,
+};
+const same: CoincidenceJson = { ...near, separationWheelOrders: 0, wheelTurns: null, distanceM: null };
+
+/** Every way in which two orders can lie too close, and every form of an order's name. */
+export const SAMPLE_COINCIDENCES = {
+  near,
+  nearByGear: { ...near, first: { part: "transfer-shaft", order: 4 }, second: { part: "engine", order: 1.5 }, partedByGear: true },
+  same: { ...same, first: { part: "engine", order: 1 }, second: { part: "fan", order: 1 } },
+  sameByGear: { ...same, first: { part: "propeller-shaft", order: 1 }, second: { part: "engine", order: 0.5 }, partedByGear: true },
+} as const satisfies Readonly<Record<string, CoincidenceJson>>;
+
+export const SAMPLE_NOTES: readonly PowertrainNote[] = [
+  { code: "gear-taken", path: "complaint.gear", params: { gear: "4", why: "direct" } },
+  { code: "gear-taken", path: "complaint.gear", params: { gear: "4", why: "only" } },
+  { code: "gear-unknown", path: "vehicle.gears", params: { gears: [] } },
+  { code: "gear-unknown", path: "vehicle.gears", params: { gears: ["4", "5"] } },
+  { code: "transfer-ratio-taken", path: "vehicle.transferRatio", params: {} },
+];
+
 /** Any number and any name a sentence may ask for. */
 const ALL_PARAMS: FindingParams = new Proxy<Record<string, number | string | readonly string[]>>(
   {},
@@ -63,9 +90,28 @@ export const SAMPLE_FINDINGS: readonly Finding[] = FINDING_CODES.map((code) => (
 /** Every sentence and label of a catalogue under a key that is the same in every language. Functions are called with one fixed set of arguments. */
 export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
-  const { findings: _findings, problems: _problems, numbers: _numbers, language: _language, explanations, phrases, ...rest } = catalogue;
+  const {
+    findings: _findings,
+    problems: _problems,
+    numbers: _numbers,
+    language: _language,
+    explanations,
+    phrases,
+    orders,
+    ...rest
+  } = catalogue;
   walk(found, "", rest);
   walk(found, "phrases.causes", phrases.causes);
+  const { coincidence, notes: _notes, ...orderLabels } = orders;
+  walk(found, "orders", orderLabels);
+  for (const [name, of] of Object.entries(SAMPLE_COINCIDENCES))
+    found.set(
+      `orders.coincidence.${name}`,
+      coincidence(of, () => "ab-1"),
+    );
+  SAMPLE_NOTES.forEach((note, k) => {
+    found.set(`orders.notes.${note.code}.${k}`, noteText(orders, note, catalogue.numbers));
+  });
   SAMPLE_FINDINGS.forEach((finding) => {
     Object.entries(findingText(catalogue, finding)).forEach(([part, text]) => {
       found.set(`findings.${finding.code}.${part}`, text);

@@ -7,6 +7,7 @@ import type { FindingReader } from "./finding-reader.js";
 import type { Labels } from "./labels.js";
 import type { Language } from "./language.js";
 import type { Numbers } from "./numbers/numbers.js";
+import type { OrderWords } from "./order-words.js";
 import type { Phrases } from "./phrases.js";
 import type { Terminal } from "./terminal.js";
 
@@ -34,6 +35,7 @@ export interface Catalogue {
   readonly wholeFile: string;
   readonly figures: FigureWords;
   readonly phrases: Phrases;
+  readonly orders: OrderWords;
   readonly explanations: Explanations;
   readonly cautions: Cautions;
   readonly terminal: Terminal;

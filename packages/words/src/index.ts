@@ -10,6 +10,7 @@ export type { Labels, Step } from "./labels.js";
 export { isLanguage, LANGUAGES, type Language, languageOf } from "./language.js";
 export type { NameOf } from "./name-of.js";
 export { type Numbers, numbersOf } from "./numbers/numbers.js";
+export { type CommonPart, noteText, type OrderWords } from "./order-words.js";
 export type { Phrases } from "./phrases.js";
 export type { Terminal } from "./terminal.js";
 export type { WhatToRepeat } from "./what-to-repeat.js";

@@ -8,6 +8,7 @@ import { missingFindings } from "./findings-missing.js";
 import { readingFindings } from "./findings-readings.js";
 import { stateFindings } from "./findings-state.js";
 import { labels } from "./labels.js";
+import { orders } from "./orders.js";
 import { phrases } from "./phrases.js";
 import { problems } from "./problems.js";
 import { terminal } from "./terminal.js";
@@ -25,6 +26,7 @@ export const en: Catalogue = {
   wholeFile: "the file",
   figures,
   phrases: phrases(numbers),
+  orders: orders(numbers),
   explanations: explanations(numbers),
   cautions,
   terminal,
