@@ -17,8 +17,11 @@ export const crossJoints = (phasingsDeg: readonly number[]): Driveline => ({
 
 /** Shafts lying in one upright plane whose joints work at the given angles, bent alternately (as a Z). */
 export function planarPoses(jointAnglesDeg: readonly number[]): readonly ShaftPose[] {
-  let inclination = 0;
-  return [pose(0), ...jointAnglesDeg.map((angle, k) => pose((inclination += k % 2 === 0 ? angle : -angle)))];
+  const inclinations = jointAnglesDeg.reduce<readonly number[]>(
+    (lying, angle, k) => [...lying, (lying.at(-1) ?? 0) + (k % 2 === 0 ? angle : -angle)],
+    [0],
+  );
+  return inclinations.map((inclination) => pose(inclination));
 }
 
 /** Equivalent angle of a whole chain in degrees. */

@@ -36,9 +36,33 @@ describe("two joints in one plane, yokes in line", () => {
 describe("a slip spline put together out of phase", () => {
   // Two equal joints in one plane, phase error in degrees; M6, derived and simulated.
   const ERRORS: readonly (readonly [number, readonly (readonly [number, number])[]])[] = [
-    [3, [[1, 0.560609], [5, 1.252755], [22.5, 2.624699], [90, 4.241671]]],
-    [5, [[2, 1.321758], [10, 2.947819], [45, 5.944474], [90, 7.066574]]],
-    [8, [[1, 1.496992], [22.5, 7.001546], [45, 9.507269], [90, 11.295265]]],
+    [
+      3,
+      [
+        [1, 0.560609],
+        [5, 1.252755],
+        [22.5, 2.624699],
+        [90, 4.241671],
+      ],
+    ],
+    [
+      5,
+      [
+        [2, 1.321758],
+        [10, 2.947819],
+        [45, 5.944474],
+        [90, 7.066574],
+      ],
+    ],
+    [
+      8,
+      [
+        [1, 1.496992],
+        [22.5, 7.001546],
+        [45, 9.507269],
+        [90, 11.295265],
+      ],
+    ],
   ];
   test.each(ERRORS)("with joints at %f degrees", (angle, rows) => {
     for (const [error, left] of rows) {
@@ -55,11 +79,25 @@ describe("a slip spline put together out of phase", () => {
 describe("three joints in one plane", () => {
   // R1, R2, R6: parallel-parallel, crossed-parallel, parallel-crossed, crossed-crossed (phasing names: Meritor MM-96147 page 79; values derived and simulated).
   const TRIPLES: readonly (readonly [readonly number[], readonly number[]])[] = [
-    [[3, 5, 4], [0.1211, 4.2434, 5.65585, 7.06554]],
-    [[1, 5, 4], [2.83116, 3.16445, 6.32166, 6.47728]],
-    [[4, 4, 4], [4, 4, 4, 6.92257]],
+    [
+      [3, 5, 4],
+      [0.1211, 4.2434, 5.65585, 7.06554],
+    ],
+    [
+      [1, 5, 4],
+      [2.83116, 3.16445, 6.32166, 6.47728],
+    ],
+    [
+      [4, 4, 4],
+      [4, 4, 4, 6.92257],
+    ],
   ];
-  const PHASINGS = [[0, 0], [90, 0], [0, 90], [90, 90]];
+  const PHASINGS = [
+    [0, 0],
+    [90, 0],
+    [0, 90],
+    [90, 90],
+  ];
   test.each(TRIPLES)("%j leave %j", (angles, left) => {
     PHASINGS.forEach((phasing, k) => {
       expect(Math.abs(equivalentDeg(crossJoints(phasing), planarPoses(angles)) - (left[k] as number))).toBeLessThan(FIVE_DECIMALS);
@@ -94,15 +132,108 @@ describe("chains out of one plane", () => {
     readonly angles: readonly number[];
     readonly left: number;
   }[] = [
-    { id: "G1", poses: [[3, 0], [5.5, 2.15], [3, 0]], phasing: [0], angles: [3.293383, 3.293383], left: 0 },
-    { id: "G2", poses: [[3, 0], [0, 0], [-3, 0]], phasing: [0], angles: [3, 3], left: 0 },
-    { id: "G3", poses: [[3, 0], [0, 3], [-3, 0]], phasing: [0], angles: [4.241671, 4.241671], left: 5.995883 },
-    { id: "G4", poses: [[3, 0], [0, 3], [-3, 0]], phasing: [90], angles: [4.241671, 4.241671], left: 0.222246 },
-    { id: "G5", poses: [[0, 0], [3, 1], [0, 2]], phasing: [0], angles: [3.162133, 3.162133], left: 3.464541 },
-    { id: "G8", poses: [[0, 0], [4, 0], [0, 1]], phasing: [0], angles: [4, 4.122909], left: 2.84114 },
-    { id: "G11", poses: [[3, 0], [1, 0.8], [6, 1.6], [2, 0]], phasing: [0, 0], angles: [2.15387, 5.06332, 4.306564], left: 2.782864 },
-    { id: "G11 crossed", poses: [[3, 0], [1, 0.8], [6, 1.6], [2, 0]], phasing: [90, 0], angles: [2.15387, 5.06332, 4.306564], left: 4.047012 },
-    { id: "G11 by teeth", poses: [[3, 0], [1, 0.8], [6, 1.6], [2, 0]], phasing: [-4, 7], angles: [2.15387, 5.06332, 4.306564], left: 2.428641 },
+    {
+      id: "G1",
+      poses: [
+        [3, 0],
+        [5.5, 2.15],
+        [3, 0],
+      ],
+      phasing: [0],
+      angles: [3.293383, 3.293383],
+      left: 0,
+    },
+    {
+      id: "G2",
+      poses: [
+        [3, 0],
+        [0, 0],
+        [-3, 0],
+      ],
+      phasing: [0],
+      angles: [3, 3],
+      left: 0,
+    },
+    {
+      id: "G3",
+      poses: [
+        [3, 0],
+        [0, 3],
+        [-3, 0],
+      ],
+      phasing: [0],
+      angles: [4.241671, 4.241671],
+      left: 5.995883,
+    },
+    {
+      id: "G4",
+      poses: [
+        [3, 0],
+        [0, 3],
+        [-3, 0],
+      ],
+      phasing: [90],
+      angles: [4.241671, 4.241671],
+      left: 0.222246,
+    },
+    {
+      id: "G5",
+      poses: [
+        [0, 0],
+        [3, 1],
+        [0, 2],
+      ],
+      phasing: [0],
+      angles: [3.162133, 3.162133],
+      left: 3.464541,
+    },
+    {
+      id: "G8",
+      poses: [
+        [0, 0],
+        [4, 0],
+        [0, 1],
+      ],
+      phasing: [0],
+      angles: [4, 4.122909],
+      left: 2.84114,
+    },
+    {
+      id: "G11",
+      poses: [
+        [3, 0],
+        [1, 0.8],
+        [6, 1.6],
+        [2, 0],
+      ],
+      phasing: [0, 0],
+      angles: [2.15387, 5.06332, 4.306564],
+      left: 2.782864,
+    },
+    {
+      id: "G11 crossed",
+      poses: [
+        [3, 0],
+        [1, 0.8],
+        [6, 1.6],
+        [2, 0],
+      ],
+      phasing: [90, 0],
+      angles: [2.15387, 5.06332, 4.306564],
+      left: 4.047012,
+    },
+    {
+      id: "G11 by teeth",
+      poses: [
+        [3, 0],
+        [1, 0.8],
+        [6, 1.6],
+        [2, 0],
+      ],
+      phasing: [-4, 7],
+      angles: [2.15387, 5.06332, 4.306564],
+      left: 2.428641,
+    },
   ];
   test.each(CHAINS)("$id", ({ poses, phasing, angles, left }) => {
     const lying = poses.map(([inclination, heading]) => pose(inclination, heading));

@@ -79,7 +79,8 @@ const input = (more: Partial<AnalysisInput> = {}): AnalysisInput => ({
   ...more,
 });
 
-const codes = (analysis: { readonly findings: readonly { readonly code: string }[] }): string[] => analysis.findings.map(({ code }) => code);
+const codes = (analysis: { readonly findings: readonly { readonly code: string }[] }): string[] =>
+  analysis.findings.map(({ code }) => code);
 
 describe("analysing a driveline", () => {
   test("gives the joint angles of the readings and the bench residual beside the exact answer", () => {
@@ -98,7 +99,9 @@ describe("analysing a driveline", () => {
     const once = analyseDriveline(input());
     expect(analyseDriveline(input())).toEqual(once);
     const other = analyseDriveline(input({ seed: 2 }));
-    expect(other.joints.map(({ operatingAngle }) => operatingAngle?.value)).toEqual(once.joints.map(({ operatingAngle }) => operatingAngle?.value));
+    expect(other.joints.map(({ operatingAngle }) => operatingAngle?.value)).toEqual(
+      once.joints.map(({ operatingAngle }) => operatingAngle?.value),
+    );
     expect(other.joints[0]?.operatingAngle?.low).not.toBe(once.joints[0]?.operatingAngle?.low);
   });
 
@@ -145,7 +148,9 @@ describe("analysing a driveline", () => {
     const hanging = gauging(usual, { wheels: "hanging", headings: straight });
     const refused = analyseDriveline(input({ gauging: hanging }));
     expect(refused.withheld).toBe(true);
-    expect([...refused.joints.map(({ verdict }) => verdict), refused.cancellation.verdict, refused.motion.verdict]).toEqual(Array(5).fill("withheld"));
+    expect([...refused.joints.map(({ verdict }) => verdict), refused.cancellation.verdict, refused.motion.verdict]).toEqual(
+      Array(5).fill("withheld"),
+    );
     const accepted = analyseDriveline(input({ gauging: hanging, accepted: ["gauging.wheels-hanging"] }));
     expect(accepted.withheld).toBe(false);
     expect(codes(accepted)).toContain("decision.stop-accepted");
@@ -154,7 +159,12 @@ describe("analysing a driveline", () => {
 
   test("finds a joint over its limit, one under the minimum, and cancellation that fails", () => {
     const readings = [reading("source", 0), reading("front", 9), reading("back", 9.1), reading("driven", 9.15)];
-    const fine = { resolution: degreesToRadians(0.01), accuracy: degreesToRadians(0.01), common: false, zeroCheck: gauging([]).gauge.zeroCheck };
+    const fine = {
+      resolution: degreesToRadians(0.01),
+      accuracy: degreesToRadians(0.01),
+      common: false,
+      zeroCheck: gauging([]).gauge.zeroCheck,
+    };
     const exact = straight.map((heading) => ({ ...heading, accuracy: degreesToRadians(0.001) }));
     const analysis = analyseDriveline(input({ gauging: gauging(readings, { gauge: fine, headings: exact }) }));
     expect(analysis.joints.map(({ verdict }) => verdict)).toEqual(["over", "under", "under"]);
@@ -167,7 +177,9 @@ describe("analysing a driveline", () => {
     const analysis = analyseDriveline(input({ maxShaftSpeed: null }));
     expect(codes(analysis)).toContain("vehicle.no-maximum-speed");
     expect(analysis.motion.speeds.map(({ shaftSpeed }) => shaftSpeed)).toEqual([500, 1000, 1500, 2000, 2500, 3000]);
-    expect(analyseDriveline(input({ maxShaftSpeed: rpm(1600) })).motion.speeds.map(({ shaftSpeed }) => shaftSpeed)).toEqual([500, 1000, 1500, 1600]);
+    expect(analyseDriveline(input({ maxShaftSpeed: rpm(1600) })).motion.speeds.map(({ shaftSpeed }) => shaftSpeed)).toEqual([
+      500, 1000, 1500, 1600,
+    ]);
   });
 
   test("shares one answer between a first joint and the section it drives", () => {
@@ -187,7 +199,10 @@ describe("analysing a driveline", () => {
     expect(blind.cancellation.equivalentAngle).toBeNull();
     expect(blind.motion.coefficients.drive.map((estimate) => estimate === null)).toEqual([false, true]);
     expect(codes(blind)).toContain("driveline.phasing-unknown");
-    const soft: Driveline = { ...twoPiece, joints: [{ id: "J1", kind: "flexible", statedAngle: degreesToRadians(2) }, cross("J2"), cross("J3")] };
+    const soft: Driveline = {
+      ...twoPiece,
+      joints: [{ id: "J1", kind: "flexible", statedAngle: degreesToRadians(2) }, cross("J2"), cross("J3")],
+    };
     const bent = analyseDriveline(input({ driveline: soft }));
     expect(bent.joints[0]?.verdict).toBe("over");
     expect(bent.motion.coefficients.driven).toBeNull();
@@ -210,7 +225,16 @@ describe("analysing a driveline", () => {
   });
 
   test("takes lateral offsets over a length as headings", () => {
-    const headings = [{ kind: "offset" as const, shaft: "front", lateral: metres(0.02), over: metres(1.18), accuracy: metres(0.002), path: "gauging[0].headings[0]" }];
+    const headings = [
+      {
+        kind: "offset" as const,
+        shaft: "front",
+        lateral: metres(0.02),
+        over: metres(1.18),
+        accuracy: metres(0.002),
+        path: "gauging[0].headings[0]",
+      },
+    ];
     const { shafts } = analyseDriveline(input({ gauging: gauging(usual, { headings }) }));
     const exact = Math.asin(0.02 / (1.18 * Math.cos(degreesToRadians(5.6))));
     expect(Math.abs((shafts[1]?.heading?.value ?? NaN) - exact)).toBeLessThan(1e-12);

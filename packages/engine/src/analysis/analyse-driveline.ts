@@ -10,7 +10,8 @@ function withDecisions(findings: readonly Finding[], accepted: AnalysisInput["ac
   const taken = findings.filter(({ code, severity }) => severity === "stop" && accepted.includes(code));
   return [
     ...findings.map(
-      (finding): Finding => (taken.includes(finding) ? { ...finding, severity: "warn", params: { ...finding.params, accepted: true } } : finding),
+      (finding): Finding =>
+        taken.includes(finding) ? { ...finding, severity: "warn", params: { ...finding.params, accepted: true } } : finding,
     ),
     ...taken.map(({ code, path }): Finding => ({ code: "decision.stop-accepted", severity: "note", path, params: { code } })),
   ];
@@ -26,6 +27,8 @@ export function analyseDriveline(input: AnalysisInput): DrivelineAnalysis {
   const stated = withDecisions(poses.findings, input.accepted);
   const analysis = analysePoses({ ...input, poses, withheld: stated.some(({ severity }) => severity === "stop") });
   const speed: readonly Finding[] =
-    input.maxShaftSpeed === null ? [{ code: "vehicle.no-maximum-speed", severity: "note", path: "vehicle", params: { assumedRpm: ASSUMED_SPEED } }] : [];
+    input.maxShaftSpeed === null
+      ? [{ code: "vehicle.no-maximum-speed", severity: "note", path: "vehicle", params: { assumedRpm: ASSUMED_SPEED } }]
+      : [];
   return { ...analysis, findings: [...stated, ...speed, ...phasingFindings(driveline, path), ...analysis.findings] };
 }

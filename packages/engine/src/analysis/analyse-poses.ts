@@ -41,7 +41,8 @@ export function analysePoses(input: PosesToJudge): DrivelineAnalysis {
   const { driveline, poses: model, limits, withheld, path } = input;
   const index = quantityIndex(driveline.joints.length);
   const highest = input.maxShaftSpeed ?? ASSUMED_SPEED;
-  const beyond = (joint: Joint, angle: number) => joint.kind === "flexible" && angle > (joint.statedAngle ?? limits.jointAngle.flexible.value);
+  const beyond = (joint: Joint, angle: number) =>
+    joint.kind === "flexible" && angle > (joint.statedAngle ?? limits.jointAngle.flexible.value);
   const chain = chainEstimates(driveline, model, { draws: input.draws, seed: input.seed, beyond });
   const verdict = (word: Verdict): Verdict => (withheld && word !== "not-gauged" ? "withheld" : word);
 
@@ -66,7 +67,9 @@ export function analysePoses(input: PosesToJudge): DrivelineAnalysis {
   const described = motionResult(driveline, chain, highest);
   const motion: MotionResult = {
     ...described,
-    verdict: verdict(worstVerdict(judgements(described, limits).map(({ estimate, limit }) => estimateVerdict(estimate, { maximum: limit })))),
+    verdict: verdict(
+      worstVerdict(judgements(described, limits).map(({ estimate, limit }) => estimateVerdict(estimate, { maximum: limit }))),
+    ),
   };
 
   const sensitivity = sensitivityOf(driveline, model, index.whole);

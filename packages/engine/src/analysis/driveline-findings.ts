@@ -1,6 +1,15 @@
-import type { ShaftPose } from "../geometry/index.js";
 import type { Finding } from "../findings/index.js";
-import { bestPhasing, chainState, type Driveline, equivalentAngle, isUniform, type Joint, unevennessOf, wholeChain } from "../kinematics/index.js";
+import type { ShaftPose } from "../geometry/index.js";
+import {
+  bestPhasing,
+  chainState,
+  type Driveline,
+  equivalentAngle,
+  isUniform,
+  type Joint,
+  unevennessOf,
+  wholeChain,
+} from "../kinematics/index.js";
 import { degreesToRadians, type Radians, radiansToDegrees } from "../units/index.js";
 import type { ChainEstimates } from "./chain-estimates.js";
 
@@ -20,17 +29,32 @@ export function phasingFindings(driveline: Driveline, path: string): readonly Fi
       const disturbing = driveline.joints.filter((joint) => !isUniform(joint)).length;
       // With a single disturbing joint the phasing changes nothing.
       if (disturbing > 1) {
-        findings.push({ code: yokeless ? "driveline.arm-reference-missing" : "driveline.phasing-unknown", severity: "warn", path: place, params: { section: id } });
+        findings.push({
+          code: yokeless ? "driveline.arm-reference-missing" : "driveline.phasing-unknown",
+          severity: "warn",
+          path: place,
+          params: { section: id },
+        });
       }
     } else if (!phasingMeasured) {
-      findings.push({ code: "driveline.phasing-not-measured", severity: "note", path: place, params: { section: id, phasingDeg: radiansToDegrees(phasing) } });
+      findings.push({
+        code: "driveline.phasing-not-measured",
+        severity: "note",
+        path: place,
+        params: { section: id, phasingDeg: radiansToDegrees(phasing) },
+      });
     }
   });
   return findings;
 }
 
 /** Sections that would leave less if they were phased otherwise, the others as they stand. */
-export function betterPhasingFindings(driveline: Driveline, poses: readonly ShaftPose[], chain: ChainEstimates, path: string): readonly Finding[] {
+export function betterPhasingFindings(
+  driveline: Driveline,
+  poses: readonly ShaftPose[],
+  chain: ChainEstimates,
+  path: string,
+): readonly Finding[] {
   const findings: Finding[] = [];
   if (!chain.whole) return findings;
   for (const [section, phasing] of bestPhasing(driveline, poses)) {

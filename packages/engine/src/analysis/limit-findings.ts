@@ -1,7 +1,7 @@
 import type { Finding, FindingCode, FindingParams, Severity } from "../findings/index.js";
 import type { LimitSet } from "../limits/index.js";
-import { radiansToDegrees } from "../units/index.js";
 import type { Radians } from "../units/index.js";
+import { radiansToDegrees } from "../units/index.js";
 import type { CancellationResult, JointResult, MotionResult, Sensitivity } from "./driveline-analysis.js";
 import type { Estimate } from "./estimate.js";
 
@@ -18,7 +18,11 @@ const repeat = (sensitivity: readonly Sensitivity[]): FindingParams => {
 };
 
 /** Joints over, under or uncertain. */
-export function jointFindings(joints: readonly JointResult[], sensitivity: (joint: number) => readonly Sensitivity[], path: string): readonly Finding[] {
+export function jointFindings(
+  joints: readonly JointResult[],
+  sensitivity: (joint: number) => readonly Sensitivity[],
+  path: string,
+): readonly Finding[] {
   return joints.flatMap(({ id, operatingAngle, maximum, minimum, verdict }, k) => {
     if (!operatingAngle || verdict === "within" || verdict === "not-gauged" || verdict === "withheld") return [];
     const params = {
@@ -49,7 +53,9 @@ export function cancellationFindings(
     const benchPasses = benchVerdict !== "exceeded";
     const exactPasses = equivalentAngle.value <= equivalentMaximum;
     if (benchPasses !== exactPasses) {
-      findings.push(make("cancellation.bench-disagrees", benchPasses ? "warn" : "note", path, { ...params, benchDeg: degrees(benchResidual.value) }));
+      findings.push(
+        make("cancellation.bench-disagrees", benchPasses ? "warn" : "note", path, { ...params, benchDeg: degrees(benchResidual.value) }),
+      );
     }
   }
   return findings;
@@ -85,7 +91,12 @@ export function judgements(motion: Omit<MotionResult, "verdict">, limits: LimitS
 }
 
 /** Accelerations over their limits, past the warning, or uncertain. */
-export function motionFindings(motion: Omit<MotionResult, "verdict">, limits: LimitSet, sensitivity: readonly Sensitivity[], path: string): readonly Finding[] {
+export function motionFindings(
+  motion: Omit<MotionResult, "verdict">,
+  limits: LimitSet,
+  sensitivity: readonly Sensitivity[],
+  path: string,
+): readonly Finding[] {
   const top = motion.speeds[motion.speeds.length - 1];
   if (!top) return [];
   const params = (estimate: Estimate, limit: number, section?: string): FindingParams => ({

@@ -1,4 +1,10 @@
-import { type Driveline, orderAmplitude, peakAccelerationCoefficient, transmissionErrorPeakToPeak, unevennessOfAngle } from "../kinematics/index.js";
+import {
+  type Driveline,
+  orderAmplitude,
+  peakAccelerationCoefficient,
+  transmissionErrorPeakToPeak,
+  unevennessOfAngle,
+} from "../kinematics/index.js";
 import { type Radians, type Rpm, rpmToRadiansPerSecond } from "../units/index.js";
 import { type AngleEstimate, type ChainEstimates, estimateOf } from "./chain-estimates.js";
 import type { MotionCoefficients, MotionResult, SpeedResult } from "./driveline-analysis.js";
@@ -7,7 +13,8 @@ import type { Estimate } from "./estimate.js";
 const SPEED_STEP = 500;
 
 const uneven = (angle: number): number => unevennessOfAngle(angle as Radians);
-const coefficient = (angle: AngleEstimate | null): Estimate | null => estimateOf(angle, (value) => peakAccelerationCoefficient(uneven(value)));
+const coefficient = (angle: AngleEstimate | null): Estimate | null =>
+  estimateOf(angle, (value) => peakAccelerationCoefficient(uneven(value)));
 
 const scaled = (estimate: Estimate | null, factor: number): Estimate | null =>
   estimate && { value: estimate.value * factor, u: estimate.u * factor, low: estimate.low * factor, high: estimate.high * factor };

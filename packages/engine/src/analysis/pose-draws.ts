@@ -1,7 +1,7 @@
-import type { ShaftPose } from "../geometry/index.js";
 import type { PoseModel } from "../gauging/index.js";
-import type { Radians } from "../units/index.js";
+import type { ShaftPose } from "../geometry/index.js";
 import { type Deviates, normalDeviates } from "../uncertainty/index.js";
+import type { Radians } from "../units/index.js";
 
 /** Half width of a rectangular error over its standard uncertainty. */
 const RECTANGULAR_HALF_WIDTH = Math.sqrt(3);

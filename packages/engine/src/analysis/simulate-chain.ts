@@ -47,7 +47,13 @@ export function simulateChain(driveline: Driveline, signs: readonly number[] | n
     }
   }
   const covariances = magnitudes.map((_, place): PlaneCovariance => {
-    const [sx, sy, sxx, sxy, syy] = Array.from(sums.subarray(5 * place, 5 * place + 5), (sum) => sum / counted) as [number, number, number, number, number];
+    const [sx, sy, sxx, sxy, syy] = Array.from(sums.subarray(5 * place, 5 * place + 5), (sum) => sum / counted) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
     return { xx: sxx - sx * sx, xy: sxy - sx * sy, yy: syy - sy * sy };
   });
   return { magnitudes, covariances };

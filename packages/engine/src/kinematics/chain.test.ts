@@ -125,8 +125,18 @@ describe("a chain of joints as one map", () => {
   test("does not change with the frame it is seen from", () => {
     fc.assert(
       fc.property(chains, fc.double({ min: -60, max: 60, noNaN: true }), ({ line, poses }, yaw) => {
-        const here = wholeChain(chainState(line, poses.map(([i, h]) => pose(i, h))));
-        const there = wholeChain(chainState(line, poses.map(([i, h]) => pose(i, h + yaw))));
+        const here = wholeChain(
+          chainState(
+            line,
+            poses.map(([i, h]) => pose(i, h)),
+          ),
+        );
+        const there = wholeChain(
+          chainState(
+            line,
+            poses.map(([i, h]) => pose(i, h + yaw)),
+          ),
+        );
         expect(Math.abs(unevennessOf(here) - unevennessOf(there))).toBeLessThan(ROUNDING);
       }),
     );

@@ -1,5 +1,4 @@
-import { directionOf, poseOf, type ShaftPose } from "../geometry/index.js";
-import { add, angleBetween, scale } from "../geometry/index.js";
+import { add, angleBetween, directionOf, poseOf, type ShaftPose, scale } from "../geometry/index.js";
 import { type ArmMap, compose } from "./arm-map.js";
 import type { Centring } from "./driveline.js";
 

@@ -10,7 +10,8 @@ export interface MotionScope {
 }
 
 /** A joint that never disturbs the motion: ball joints, couplings, and double cross joints with equal halves. */
-export const isUniform = (joint: Joint): boolean => joint.kind === "ball" || joint.kind === "flexible" || (joint.kind === "double-cross" && !joint.centring);
+export const isUniform = (joint: Joint): boolean =>
+  joint.kind === "ball" || joint.kind === "flexible" || (joint.kind === "double-cross" && !joint.centring);
 
 /**
  * The motion over joints [from, to] depends on how the disturbing joints stand to one another, hence on every phasing between the first and the last of them.

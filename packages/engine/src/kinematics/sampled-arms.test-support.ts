@@ -1,4 +1,4 @@
-import { add, cross, directionOf, dot, length, poseOf, scale, type ShaftPose, type Vec3, vec3 } from "../geometry/index.js";
+import { add, cross, directionOf, dot, length, poseOf, type ShaftPose, scale, type Vec3, vec3 } from "../geometry/index.js";
 import type { Driveline } from "./driveline.js";
 
 /**

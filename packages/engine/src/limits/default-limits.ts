@@ -2,7 +2,10 @@ import { degreesToRadians, type Radians, type RadiansPerSecondSquared } from "..
 import type { Limit, LimitSet } from "./limits.js";
 
 const angle = (degrees: number, source: string): Limit<Radians> => ({ value: degreesToRadians(degrees), source });
-const acceleration = (value: number, source: string): Limit<RadiansPerSecondSquared> => ({ value: value as RadiansPerSecondSquared, source });
+const acceleration = (value: number, source: string): Limit<RadiansPerSecondSquared> => ({
+  value: value as RadiansPerSecondSquared,
+  source,
+});
 
 const KIND_ANGLE = "common practice, no source; the maker's figure for the joint goes first";
 

@@ -42,6 +42,8 @@ test.each(PRINTED)("at %i rpm the default limit is the printed %f degrees", (spe
 test("a slow shaft is bounded by the joint, not by acceleration, and a maker's angle goes before the kind's", () => {
   const slow = rpmToRadiansPerSecond(rpm(300));
   expect(maximumOperatingAngle({ id: "J1", kind: "cross" }, slow, DEFAULT_LIMITS)).toBe(DEFAULT_LIMITS.jointAngle.cross.value);
-  expect(maximumOperatingAngle({ id: "J1", kind: "cross", statedAngle: degreesToRadians(7) }, slow, DEFAULT_LIMITS)).toBe(degreesToRadians(7));
+  expect(maximumOperatingAngle({ id: "J1", kind: "cross", statedAngle: degreesToRadians(7) }, slow, DEFAULT_LIMITS)).toBe(
+    degreesToRadians(7),
+  );
   expect(maximumOperatingAngle({ id: "J1", kind: "ball" }, slow, DEFAULT_LIMITS)).toBe(DEFAULT_LIMITS.jointAngle.ball.value);
 });
