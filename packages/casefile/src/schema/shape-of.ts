@@ -57,6 +57,3 @@ export function schemaAt(schema: Schema, root: unknown, path: readonly (string |
 /** A schema without the wrappers that let a key be absent or null. */
 export const unwrapped = (schema: Schema): Schema =>
   schema instanceof z.ZodOptional || schema instanceof z.ZodNullable ? unwrapped(schema.unwrap()) : schema;
-
-/** Whether a key stands in a form only to be refused there. */
-export const isRefused = (schema: Schema): boolean => unwrapped(schema) instanceof z.ZodNever;

@@ -47,13 +47,6 @@ export function candidateSpace(model: CorrectionModel, maxChanges: number, allow
 /** By code units: the same order in every language and on every machine. */
 export const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** Number of a candidate within its subset; the last adjuster's amount runs fastest. */
-export function indexOf(subset: Subset, places: ArrayLike<number>): number {
-  let index = 0;
-  for (let k = 0; k < subset.adjusters.length; k++) index = index * (subset.amounts[k] as readonly number[]).length + (places[k] as number);
-  return index;
-}
-
 /** Places of a candidate's amounts from its number. */
 export function placesOf(subset: Subset, index: number, out: Int32Array | number[]): void {
   let rest = index;
