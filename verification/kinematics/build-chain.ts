@@ -17,11 +17,13 @@ export const crossJoints = (phasingsDeg: readonly number[]): Driveline => ({
 
 /** Shafts lying in one upright plane whose joints work at the given angles, bent alternately (as a Z). */
 export function planarPoses(jointAnglesDeg: readonly number[]): readonly ShaftPose[] {
-  const inclinations = jointAnglesDeg.reduce<readonly number[]>(
-    (lying, angle, k) => [...lying, (lying.at(-1) ?? 0) + (k % 2 === 0 ? angle : -angle)],
-    [0],
-  );
-  return inclinations.map((inclination) => pose(inclination));
+  const poses = [pose(0)];
+  let inclination = 0;
+  jointAnglesDeg.forEach((angle, k) => {
+    inclination += k % 2 === 0 ? angle : -angle;
+    poses.push(pose(inclination));
+  });
+  return poses;
 }
 
 /** Equivalent angle of a whole chain in degrees. */

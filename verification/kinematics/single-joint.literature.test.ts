@@ -20,6 +20,7 @@ const POSITION_DIGITS = 0.6e-6;
 
 // F3, F4, F5, F6 with F7: extremes (Elbe, technical data sheet 2), non-uniformity (Dana/GWB catalogue page 20), lead and peak acceleration
 // (Khurmi and Gupta, Theory of Machines, 14th ed., ch. 9; exact maximum derived), recomputed in double precision. Degrees, cos b, 1/cos b, peak lead in degrees, peak a/w^2.
+// biome-ignore-start lint/suspicious/noApproximativeNumericConstant: as printed
 const MASTER: readonly (readonly [number, number, number, number, number])[] = [
   [0.5, 0.999961923, 1.000038078, 0.0010908, 0.000076155],
   [1, 0.999847695, 1.000152328, 0.0043635, 0.000304633],
@@ -32,6 +33,7 @@ const MASTER: readonly (readonly [number, number, number, number, number])[] = [
   [30, 0.866025404, 1.154700538, 4.1171943, 0.294571099],
   [45, 0.707106781, 1.414213562, 9.8792819, 0.787200324],
 ];
+// biome-ignore-end lint/suspicious/noApproximativeNumericConstant: as printed
 
 // F1, position difference of driven against driving shaft at 15, 30, 45, 60, 75 degrees from the driving yoke lying in the plane of the shafts
 // (tan of one over tan of the other is cos b: Dana/GWB cardan catalogue; Elbe).
