@@ -27,11 +27,12 @@ export const findingCode = z.string().regex(FINDING_CODE);
 export const magnitudeDeg = z.number().min(0).lt(90);
 /** A small signed angle: (-90, 90). */
 export const signedDeg = z.number().gt(-90).lt(90);
+/** A length that has to be there: (0, 20 m]. */
+export const positiveMm = z.number().gt(0).max(20_000);
 /** A length that may be nought: [0, 20 m]. */
 export const lengthMm = z.number().min(0).max(20_000);
 /** A signed offset: +/- 20 m. */
 export const offsetMm = z.number().min(-20_000).max(20_000);
-const positive = z.number().gt(0).max(1e9);
 export const ratio = z.number().gt(0).max(100);
 
 export const vehicleSide = z.enum(["left", "right"]);
