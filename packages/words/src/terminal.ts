@@ -6,6 +6,7 @@ export interface Terminal {
     readonly new: string;
     readonly validate: string;
     readonly analyse: string;
+    readonly orders: string;
     readonly report: string;
     readonly completion: string;
     readonly completionInstall: string;
@@ -15,6 +16,7 @@ export interface Terminal {
     readonly new: string;
     readonly validate: string;
     readonly analyse: string;
+    readonly orders: string;
     readonly report: string;
     readonly completion: string;
   };
@@ -33,6 +35,9 @@ export interface Terminal {
     readonly lang: string;
     readonly output: string;
     readonly paper: string;
+    readonly speed: string;
+    readonly gear: string;
+    readonly turns: string;
     readonly help: string;
     readonly helpAll: string;
     readonly version: string;
@@ -61,6 +66,7 @@ export interface Terminal {
     readonly wholeNumber: (least: string, most: string) => string;
     readonly findingCode: (near: string) => string;
     readonly outputKind: string;
+    readonly roadSpeed: (least: string, most: string) => string;
   };
   readonly files: {
     readonly notFound: (path: string) => string;

@@ -8,6 +8,7 @@ export const DEFAULT_SEED = 1;
 const MOST_DRAWS = 1_000_000;
 const MOST_SEED = 2 ** 32 - 1;
 const MOST_GAUGING = 10_000;
+const MOST_TURNS = 10_000_000;
 
 /** `--lang` is read before anything else; here it is checked and documented. */
 export const langFlag = ({ flags }: Terminal) =>
@@ -29,6 +30,9 @@ export const seedFlag = ({ flags }: Terminal) =>
 /** Fewer than a hundred draws say nothing about a 95 % interval. */
 export const drawsFlag = ({ flags }: Terminal) =>
   ({ kind: "parsed", parse: parseWhole(100, MOST_DRAWS), brief: flags.draws, default: String(DEFAULT_DRAWS), placeholder: "N" }) as const;
+
+export const turnsFlag = ({ flags }: Terminal) =>
+  ({ kind: "parsed", parse: parseWhole(1, MOST_TURNS), brief: flags.turns, optional: true, placeholder: "N" }) as const;
 
 const parseWhole = (least: number, most: number) =>
   function (this: CliContext, input: string): number {

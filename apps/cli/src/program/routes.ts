@@ -4,6 +4,7 @@ import { analyseCommand } from "../commands/analyse-command.js";
 import { completionRoutes } from "../commands/completion-routes.js";
 import { helpText } from "../commands/help-text.js";
 import { newCommand } from "../commands/new-command.js";
+import { ordersCommand } from "../commands/orders-command.js";
 import { reportCommand } from "../commands/report-command.js";
 import { validateCommand } from "../commands/validate-command.js";
 import type { CliContext } from "./context.js";
@@ -15,6 +16,7 @@ export const routesOf = (terminal: Terminal): RouteMap<CliContext> =>
       new: newCommand(terminal),
       validate: validateCommand(terminal),
       analyse: analyseCommand(terminal),
+      orders: ordersCommand(terminal),
       report: reportCommand(terminal),
       completion: completionRoutes(terminal),
     },

@@ -9,6 +9,7 @@ import { jointLines } from "./joints.js";
 import { motionLines } from "./motion.js";
 import { drivelineName, drivelineOfPath, namesOf } from "./names.js";
 import { shaftLines } from "./shafts.js";
+import { titleLines } from "./title.js";
 import type { View } from "./view.js";
 import { wrap } from "./wrap.js";
 
@@ -25,11 +26,6 @@ export function analysisLines(analysis: AnalysisJson, document: Case, draws: num
       (line) => view.paint("aside", line),
     ),
   ];
-}
-
-function titleLines({ title, vehicle }: Case, view: View): readonly string[] {
-  const lines = [title, vehicle?.label ?? ""].filter((line) => line !== "").flatMap((line) => wrap(line, view.width, ""));
-  return lines.length === 0 ? [] : [...lines, ""];
 }
 
 function drivelineLines(driveline: DrivelineJson, findings: readonly Finding[], document: Case, view: View): readonly string[] {

@@ -10,6 +10,7 @@ export const terminal: Terminal = {
     new: "Write a new case file for a layout",
     validate: "Check a case file and say what it still lacks",
     analyse: "Work out angles, cancellation and motion from what was gauged",
+    orders: "Say what turns how fast at a road speed and what it can shake at",
     report: "Write the report of a case as PDF or HTML",
     completion: "Completion of commands by the shell",
     completionInstall: "Install completion for bash (adds a line to ~/.bashrc)",
@@ -21,6 +22,8 @@ export const terminal: Terminal = {
       "Prints every problem of the file, one line each with its place and the remedy, or says that it is valid and what it still lacks.\nExit 0: valid. 2: not valid or not readable.",
     analyse:
       "Without --stage or --gauging, the last gauging of the latest stage of each driveline is taken. --accept overrides a stop finding and records that in the case file.\nExit 0: computed, whatever the verdict. 1: nothing could be answered, or with --strict a limit is passed or a stop finding is open. 2: bad input or usage.",
+    orders:
+      "Frequencies follow from the tyre and the ratios of the vehicle. Without --gear the complaint's gear is taken. Orders that a recording of --turns turns of the wheel cannot tell apart are named; --turns is what ten seconds hold unless it is given.\nExit 0: computed. 1: tyre or axle ratio is missing, so nothing can be answered. 2: bad input or usage.",
     report:
       "The ending of the output file, .pdf or .html, says which kind is written.\nExit 0: written. 1: nothing could be answered. 2: bad input or usage.",
     completion: "Completion is for bash.",
@@ -40,6 +43,9 @@ export const terminal: Terminal = {
     lang: "Language of the words",
     output: "File to write, ending in .pdf or .html",
     paper: "Paper size",
+    speed: "Road speed in km/h, or with its unit: 65mph",
+    gear: "Gear driven, by its label in the case",
+    turns: "Turns of the wheel that a recording holds",
     help: "Print this help and exit",
     helpAll: "Print help with everything hidden and exit",
     version: "Print the version and exit",
@@ -61,6 +67,7 @@ export const terminal: Terminal = {
     badValue: (place, input, why) => `${place}: "${input}" ${why}`,
     wholeNumber: (least, most) => `is not a whole number from ${least} to ${most}; write one`,
     findingCode: (near) => `is not the code of a finding${near === "" ? "; write a code as analyse prints it" : typed(near)}`,
+    roadSpeed: (least, most) => `is not a road speed from ${least} to ${most} km/h; write one such as 105 or 65mph`,
     outputKind: "does not say which kind to write; let the name end in .pdf or .html",
   },
   files: {

@@ -10,6 +10,7 @@ export const terminal: Terminal = {
     new: "Escribir un caso nuevo para una disposición",
     validate: "Comprobar un caso y decir qué le falta",
     analyse: "Calcular ángulos, compensación y movimiento con lo medido",
+    orders: "Decir qué gira a qué ritmo a una velocidad y con qué órdenes puede vibrar",
     report: "Escribir el informe de un caso en PDF o HTML",
     completion: "Completar órdenes en el intérprete",
     completionInstall: "Instalar el completado para bash (añade una línea a ~/.bashrc)",
@@ -21,6 +22,8 @@ export const terminal: Terminal = {
       "Imprime cada problema del fichero, una línea por problema con su lugar y el remedio, o dice que es válido y qué le falta.\nSalida 0: válido. 2: no válido o no legible.",
     analyse:
       "Sin --stage ni --gauging se toma la última medición de la última etapa de cada línea. --accept anula un hallazgo de parada y lo anota en el caso.\nSalida 0: calculado, sea cual sea el veredicto. 1: no se pudo responder nada, o con --strict se pasa un límite o hay un hallazgo de parada abierto. 2: entrada o uso incorrectos.",
+    orders:
+      "Las frecuencias salen del neumático y de las relaciones del vehículo. Sin --gear se toma la marcha de la queja. Se nombran los órdenes que un registro de --turns vueltas de rueda no puede distinguir; --turns es lo que cabe en diez segundos si no se da.\nSalida 0: calculado. 1: faltan el neumático o la relación del eje y no se puede responder nada. 2: entrada o uso incorrectos.",
     report:
       "La terminación del fichero de salida, .pdf o .html, dice qué se escribe.\nSalida 0: escrito. 1: no se pudo responder nada. 2: entrada o uso incorrectos.",
     completion: "El completado es para bash.",
@@ -40,6 +43,9 @@ export const terminal: Terminal = {
     lang: "Idioma de los textos",
     output: "Fichero que se escribe, terminado en .pdf o .html",
     paper: "Tamaño de papel",
+    speed: "Velocidad en km/h, o con su unidad: 65mph",
+    gear: "Marcha engranada, por su nombre en el caso",
+    turns: "Vueltas de rueda que tiene un registro",
     help: "Imprimir esta ayuda y salir",
     helpAll: "Imprimir la ayuda con todo lo oculto y salir",
     version: "Imprimir la versión y salir",
@@ -61,6 +67,7 @@ export const terminal: Terminal = {
     badValue: (place, input, why) => `${place}: "${input}" ${why}`,
     wholeNumber: (least, most) => `no es un número entero de ${least} a ${most}; escriba uno`,
     findingCode: (near) => `no es el código de un hallazgo${near === "" ? "; escriba un código como lo imprime analyse" : typed(near)}`,
+    roadSpeed: (least, most) => `no es una velocidad de ${least} a ${most} km/h; escriba una como 105 o 65mph`,
     outputKind: "no dice qué se escribe; termine el nombre en .pdf o .html",
   },
   files: {

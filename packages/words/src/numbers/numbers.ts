@@ -4,6 +4,8 @@ import type { Language } from "../language.js";
 export interface Numbers {
   /** Fixed decimals, no unit. */
   readonly plain: (value: number, decimals: number) => string;
+  /** "9.2 to 10.3": both ends with the same decimals, no unit. */
+  readonly plainInterval: (low: number, high: number, decimals: number) => string;
   /** What a display showed: one decimal, more only where the reading has them. */
   readonly gaugedAngle: (degrees: number) => string;
   /** A result in degrees: two decimals. */
@@ -61,6 +63,7 @@ export function numbersOf(language: Language): Numbers {
     `${plain(low, decimals(high))} ${to} ${plain(high, decimals(high))}`;
   return {
     plain,
+    plainInterval: (low, high, digits) => `${plain(low, digits)} ${to} ${plain(high, digits)}`,
     gaugedAngle: (degrees) => `${between(degrees, 1, 2)}°`,
     angle,
     uncertainty: (u) => format({ minimumSignificantDigits: 2, maximumSignificantDigits: 2 }).format(u),

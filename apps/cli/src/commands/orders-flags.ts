@@ -1,0 +1,11 @@
+import type { Language } from "@halfturn/words";
+
+export interface OrdersFlags {
+  /** Road speed, km/h. */
+  readonly speed: number;
+  readonly gear?: string;
+  /** Turns of the wheel that a recording holds. */
+  readonly turns?: number;
+  readonly json: boolean;
+  readonly lang?: Language;
+}

@@ -1,0 +1,73 @@
+import type { Case } from "@halfturn/casefile";
+import { type CommonPart, type NameOf, noteText } from "@halfturn/words";
+import type { ComplaintReach } from "../orders/complaint-reach.js";
+import type { Turning } from "../orders/turning-at.js";
+import { coincidenceLines } from "./coincidences.js";
+import { orderLines } from "./order-lines.js";
+import { scaled, valueWithin } from "./quantity-text.js";
+import { speedText } from "./speed-text.js";
+import { table } from "./table.js";
+import { titleLines } from "./title.js";
+import type { View } from "./view.js";
+import { wrap } from "./wrap.js";
+
+const PER_MINUTE = 60;
+
+/** What turns at a road speed, for people: rates, orders with their causes, and orders that lie too close. */
+export function ordersLines(turning: Turning, reach: ComplaintReach | null, document: Case, view: View): readonly string[] {
+  const { json, basis, recording } = turning;
+  const { orders, numbers, explanations } = view.words;
+  const accessoryName = accessoryNames(document);
+  const partName: NameOf = (part) => orders.parts[part as CommonPart] ?? accessoryName(part);
+  const sentences = [
+    orders.turnOfWheel(turnOfWheel(turning, view), sizeUsed(document)),
+    ...basis.notes.map((note) => noteText(orders, note, numbers)),
+    ...(reach === null ? [] : [complaintText(json.speedKmh, reach, view)]),
+  ];
+  return [
+    ...titleLines(document, view),
+    view.paint("strong", orders.heading(speedText(json.speedKmh, numbers), basis.gear)),
+    ...rateLines(turning, partName, view),
+    "",
+    ...sentences.flatMap((sentence) => wrap(sentence, view.width, "    ", "  ")),
+    "",
+    ...orderLines(json.parts, reach, partName, view),
+    "",
+    ...coincidenceLines(json.coincidences, recording, accessoryName, view),
+    "",
+    ...wrap(explanations.intervalsMean, view.width, "").map((line) => view.paint("aside", line)),
+  ];
+}
+
+function rateLines({ json }: Turning, partName: NameOf, view: View): readonly string[] {
+  const { orders, labels, numbers } = view.words;
+  const header = [orders.part, orders.turnsPerSecond, "rpm"].map((text) => view.paint("aside", text));
+  const rows = json.parts.map(({ part, turnsPerSecond }) => [
+    partName(part),
+    valueWithin(turnsPerSecond, numbers, labels.notKnown),
+    valueWithin(scaled(turnsPerSecond, PER_MINUTE), numbers, labels.notKnown),
+  ]);
+  return table([header, ...rows], ["left", "right", "right"]);
+}
+
+/** The wheel's rate carries the uncertainty of the circumference and of nothing else. */
+function turnOfWheel({ json, basis }: Turning, { words: { numbers, labels } }: View): string {
+  const rate = json.parts[0]?.turnsPerSecond ?? null;
+  return `${valueWithin(rate && scaled(rate, (basis.powertrain.circumference.value * 1000) / rate.value), numbers, labels.notKnown)} mm`;
+}
+
+function complaintText(speed: number, { speedKmh: [from, to] }: ComplaintReach, { words: { orders, numbers } }: View): string {
+  const say = speed >= from && speed <= to ? orders.inComplaint : orders.outsideComplaint;
+  return say(speedText(speed, numbers), numbers.plain(from, 0), speedText(to, numbers));
+}
+
+/** The size that the circumference was worked out from; null where the circumference itself was given. */
+function sizeUsed({ vehicle }: Case): string | null {
+  const tyre = vehicle?.tyre;
+  return tyre === undefined || "rollingCircumferenceMm" in tyre ? null : tyre.size;
+}
+
+function accessoryNames({ vehicle }: Case): NameOf {
+  const labels = new Map((vehicle?.accessories ?? []).map(({ id, label }) => [id, label ?? id]));
+  return (id) => labels.get(id) ?? id;
+}
