@@ -114,6 +114,7 @@ describe("bad input", () => {
         ["analyse", "bad.json"],
         ["analyse", "--json", "bad.json"],
         ["validate", "bad.json"],
+        ["orders", "bad.json", "--speed", "80"],
         ["report", "bad.json", "-o", "bad.pdf"],
       ]) {
         const { code, out, err } = await program.run(args);
