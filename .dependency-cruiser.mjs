@@ -1,7 +1,7 @@
 // Which part may know which. Arrows go one way:
 //   engine <- casefile <- words <- figures <- report <- apps;  store knows engine and casefile only.
 
-const SUBJECT_LIBRARIES = ["ml-matrix", "pure-rand", "d3-random", "quickselect"];
+const SUBJECT_LIBRARIES = ["ml-matrix", "pure-rand", "d3-random", "quickselect", "fft.js"];
 const TEST_LIBRARIES = ["vitest", "fast-check"];
 const TESTS = "(\\.test|\\.test-support)\\.ts$";
 

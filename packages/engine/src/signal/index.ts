@@ -1,0 +1,5 @@
+export type { BlockSettings } from "./blocks.js";
+export type { SignalFault, SignalFaultCode, SignalResult } from "./signal-fault.js";
+export * from "./spectrogram.js";
+export { averagedSpectrum, peakAmplitudes, rmsAmplitudes, type Spectrum } from "./spectrum.js";
+export * from "./window.js";
