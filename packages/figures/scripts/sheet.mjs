@@ -8,7 +8,7 @@ const out = process.argv[2];
 if (!out) throw new Error("usage: node packages/figures/scripts/sheet.mjs OUT_DIR");
 mkdirSync(out, { recursive: true });
 const examples = join(dirname(fileURLToPath(import.meta.url)), "../../casefile/examples");
-const { sampleFigures, caseFigures } = await loadFigures();
+const { sampleFigures, caseFigures, caseOrders } = await loadFigures();
 for (const [theme, width, language] of [
   ["light", 720, "en"],
   ["dark", 720, "en"],
@@ -20,7 +20,8 @@ for (const [theme, width, language] of [
   const write = (name, svg) => writeFileSync(join(out, `${name}-${theme}-${width}.svg`), svg);
   for (const [name, svg] of Object.entries(sampleFigures(look))) write(name, svg);
   for (const file of readdirSync(examples)) {
-    const figures = caseFigures(JSON.parse(readFileSync(join(examples, file), "utf8")), look);
-    for (const [name, svg] of Object.entries(figures)) write(`case-${file.split(".")[0]}-${name}`, svg);
+    const document = JSON.parse(readFileSync(join(examples, file), "utf8"));
+    for (const [name, svg] of Object.entries(caseFigures(document, look))) write(`case-${file.split(".")[0]}-${name}`, svg);
+    write(`case-${file.split(".")[0]}-orders`, caseOrders(document, 105, look));
   }
 }

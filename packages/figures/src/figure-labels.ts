@@ -1,5 +1,6 @@
 import type { Verdict } from "@halfturn/engine/analysis";
 import type { JointKind } from "@halfturn/engine/kinematics";
+import type { CommonPart } from "@halfturn/words";
 
 /** How the language of the reader writes numbers. Angles in degrees, accelerations in rad/s2, lengths in millimetres. */
 export interface FigureNumbers {
@@ -79,6 +80,15 @@ export interface FigureLabels {
   readonly arrowsAreNearly: string;
   readonly nothingToCancel: string;
   readonly noContribution: string;
+
+  readonly orderChart: string;
+  readonly roadSpeedAxis: string;
+  readonly frequencyAxis: string;
+  /** Short, for the ends of lines. */
+  readonly turningParts: { readonly [P in CommonPart]: string };
+  /** At which speed the numbers at line ends are frequencies. */
+  readonly numbersAt: (speed: string) => string;
+  readonly shadedComplaint: (from: string, to: string) => string;
 
   /** "name: what", for the description read aloud. */
   readonly item: (name: string, what: string) => string;

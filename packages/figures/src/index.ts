@@ -1,6 +1,8 @@
 export * from "./cancellation/cancellation-view.js";
 export * from "./chart/acceleration-chart.js";
 export type { AccelerationLimits } from "./chart/acceleration-series.js";
+export * from "./chart/order-lines.js";
+export * from "./chart/order-picture.js";
 export * from "./chart/transmission-error-chart.js";
 export * from "./driveline/driveline-picture.js";
 export * from "./driveline/picture-of.js";

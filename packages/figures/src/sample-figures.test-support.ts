@@ -2,11 +2,12 @@ import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import type { Language } from "@halfturn/words";
 import { cancellationView } from "./cancellation/cancellation-view.js";
 import { accelerationChart } from "./chart/acceleration-chart.js";
+import { orderLines } from "./chart/order-lines.js";
 import { transmissionErrorChart } from "./chart/transmission-error-chart.js";
 import type { DrivelinePicture } from "./driveline/driveline-picture.js";
 import { planView } from "./driveline/plan-view.js";
 import { sideView } from "./driveline/side-view.js";
-import { examplePictures } from "./example-figures.test-support.js";
+import { exampleOrders, examplePictures } from "./example-figures.test-support.js";
 import type { FigureOptions } from "./figure-options.js";
 import { phasingView } from "./phasing/phasing-view.js";
 import { SAMPLES, samplePicture } from "./sample-drivelines.test-support.js";
@@ -50,3 +51,7 @@ export const caseFigures = (file: unknown, look: Look): Record<string, string> =
       Object.entries(figuresOf(picture, look)).map(([figure, svg]) => [`${picture.driveline.id}-${figure}`, svg]),
     ),
   );
+
+/** The orders of a case file at a road speed; for scripts. @public */
+export const caseOrders = (file: unknown, speedKmh: number, { theme, width, language = "en" }: Look): string =>
+  orderLines(exampleOrders(file, speedKmh, language), { labels: figureLabelsOf(language), theme, width });

@@ -78,5 +78,11 @@ export const SAMPLE_LABELS: FigureLabels = {
   arrowsAreNearly: "Each arrow is about its joint's angle squared; the sum is exact where all shafts lie in one plane and close elsewhere.",
   nothingToCancel: "No joint disturbs the motion: nothing to cancel.",
   noContribution: "no share",
+  orderChart: "Orders against road speed",
+  roadSpeedAxis: "Road speed, km/h",
+  frequencyAxis: "Frequency, Hz",
+  turningParts: { wheel: "Wheel", "propeller-shaft": "Shaft", "transfer-shaft": "Transfer shaft", engine: "Engine" },
+  numbersAt: (speed) => `Numbers: Hz at ${speed}, upright line`,
+  shadedComplaint: (from, to) => `Shaded: the complaint, ${from} to ${to}`,
   item: (name, what) => `${name}: ${what}`,
 };

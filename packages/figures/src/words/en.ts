@@ -45,5 +45,11 @@ export const en: FigureWords = {
     "Each arrow is about its joint's angle squared. Their sum is exact where all shafts lie in one plane with yokes in line or a quarter turn apart, and close elsewhere; the exact number is the equivalent angle.",
   nothingToCancel: "No joint disturbs the motion: nothing to cancel.",
   noContribution: "no share",
+  orderChart: "Orders against road speed",
+  roadSpeedAxis: "Road speed, km/h",
+  frequencyAxis: "Frequency, Hz",
+  turningParts: { wheel: "Wheel", "propeller-shaft": "Shaft", "transfer-shaft": "Transfer shaft", engine: "Engine" },
+  numbersAt: (speed) => `Numbers: Hz at ${speed}, upright line`,
+  shadedComplaint: (from, to) => `Shaded: the complaint, ${from} to ${to}`,
   item: (name, what) => `${name}: ${what}`,
 };

@@ -45,5 +45,11 @@ export const es: FigureWords = {
     "Cada flecha es casi el cuadrado del ángulo de su junta. La suma es exacta si todos los árboles están en un plano y las horquillas alineadas o a un cuarto de vuelta, y aproximada en otro caso; el número exacto es el ángulo equivalente.",
   nothingToCancel: "Ninguna junta perturba el movimiento: no hay nada que compensar.",
   noContribution: "sin aporte",
+  orderChart: "Órdenes según la velocidad",
+  roadSpeedAxis: "Velocidad, km/h",
+  frequencyAxis: "Frecuencia, Hz",
+  turningParts: { wheel: "Rueda", "propeller-shaft": "Árbol", "transfer-shaft": "Árbol transfer.", engine: "Motor" },
+  numbersAt: (speed) => `Números: Hz a ${speed}, línea vertical`,
+  shadedComplaint: (from, to) => `Sombreado: la queja, de ${from} a ${to}`,
   item: (name, what) => `${name}: ${what}`,
 };

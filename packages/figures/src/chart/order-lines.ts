@@ -1,0 +1,116 @@
+import { type FigureOptions, type Sheet, sheetOf } from "../figure-options.js";
+import { caption } from "../layout/caption.js";
+import { element } from "../svg/element.js";
+import { figureDocument } from "../svg/figure-document.js";
+import { point } from "../svg/point.js";
+import { circle, line, polygon } from "../svg/shapes.js";
+import { SERIES_DASHES } from "../theme.js";
+import { MOST_LABEL_ROOM } from "./acceleration-panel.js";
+import { endLabels, endLabelsHeight, endLabelsRoom } from "./end-labels.js";
+import type { OrderPicture } from "./order-picture.js";
+import { fittingTicks, type Plot, plotIn, xAxis, yAxis, yAxisRoom } from "./plot.js";
+
+const LEAST_HEIGHT = 250;
+const TICKS = 6;
+/** How far the chart runs on beyond the greatest speed asked about, and to which step. */
+const BEYOND = 1.1;
+const SPEED_STEP = 10;
+
+/** One order of one part: a straight line through standstill. */
+interface OrderLine {
+  readonly name: string;
+  /** Hz at the marked speed. */
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly colour: string;
+  readonly dash: string | undefined;
+}
+
+function linesOf({ parts }: OrderPicture, { theme, labels: { numbers } }: Sheet): readonly OrderLine[] {
+  return parts.flatMap(({ name, rate, orders }, k) =>
+    [rate.value, rate.low, rate.high].every(Number.isFinite)
+      ? orders.map((order) => ({
+          name: `${name} ${numbers.plain(order, Number.isInteger(order) ? 0 : 1)}`,
+          value: order * rate.value,
+          low: order * rate.low,
+          high: order * rate.high,
+          colour: theme.series[k % theme.series.length] as string,
+          dash: SERIES_DASHES[k % SERIES_DASHES.length],
+        }))
+      : [],
+  );
+}
+
+/** Frequency of every order against road speed, from standstill; the complaint's speeds shaded and one speed marked. */
+export function orderLines(picture: OrderPicture, options: FigureOptions): string {
+  const sheet = sheetOf(options);
+  const { labels, theme, left, right } = sheet;
+  const { speedKmh, complaintKmh } = picture;
+  const lines = linesOf(picture, sheet);
+  const maxSpeed = Math.ceil((Math.max(speedKmh, complaintKmh?.[1] ?? 0) * BEYOND) / SPEED_STEP) * SPEED_STEP;
+  const yDomain = [0, Math.max(1, ...lines.map(({ high }) => (high * maxSpeed) / speedKmh))] as const;
+  const remarks = remarksOf(picture, sheet);
+  const head = caption(sheet, 14, labels.frequencyAxis, remarks);
+  const top = 14 + head.height + 14;
+  const named = lines.map(({ name, value, colour }) => ({ value, colour, content: `${frequency(value, sheet)} ${name}` }));
+  const plot = plotIn({
+    left: left + yAxisRoom(yDomain, sheet, TICKS),
+    right: right - endLabelsRoom(named, sheet.width * MOST_LABEL_ROOM),
+    top,
+    bottom: top + Math.max(LEAST_HEIGHT, endLabelsHeight(lines.length)),
+    xDomain: [0, maxSpeed],
+    yDomain,
+  });
+  const atEnd = (value: number): number => plot.y((value * maxSpeed) / speedKmh);
+  return figureDocument(sheet, {
+    title: labels.orderChart,
+    description: [`${remarks}.`, `${lines.map(({ name, value }) => labels.item(name, `${frequency(value, sheet)} Hz`)).join("; ")}.`],
+    height: plot.bottom + 50,
+    body: [
+      complaintKmh === null ? "" : shade(plot, complaintKmh, sheet),
+      head.svg,
+      yAxis(plot, sheet, TICKS),
+      ...lines.map(({ low, high, colour }) =>
+        polygon([point(plot.x(0), plot.y(0)), point(plot.right, atEnd(low)), point(plot.right, atEnd(high))], {
+          fill: colour,
+          "fill-opacity": "0.16",
+        }),
+      ),
+      ...lines.map(({ value, colour, dash }) =>
+        line(point(plot.x(0), plot.y(0)), point(plot.right, atEnd(value)), { stroke: colour, "stroke-width": 2, "stroke-dasharray": dash }),
+      ),
+      line(point(plot.x(speedKmh), plot.top), point(plot.x(speedKmh), plot.bottom), { stroke: theme.ink, "stroke-width": 1.4 }),
+      ...lines.map(({ value, colour }) => circle(point(plot.x(speedKmh), plot.y(value)), 3, { fill: colour })),
+      endLabels(
+        named.map(({ value, ...label }) => ({ ...label, y: atEnd(value) })),
+        plot.right,
+        right,
+        plot.top - 8,
+        plot.bottom + 8,
+        theme,
+      ),
+      xAxis(plot, fittingTicks(plot, sheet), labels.roadSpeedAxis, sheet),
+    ],
+  });
+}
+
+const frequency = (value: number, { labels: { numbers } }: Sheet): string => numbers.plain(value, Math.abs(value) < 99.95 ? 1 : 0);
+
+function remarksOf({ speedKmh, complaintKmh }: OrderPicture, { labels }: Sheet): string {
+  const plain = (kmh: number): string => labels.numbers.plain(kmh, Number.isInteger(kmh) ? 0 : 1);
+  const complaint = complaintKmh === null ? [] : [labels.shadedComplaint(plain(complaintKmh[0]), `${plain(complaintKmh[1])} km/h`)];
+  return [labels.numbersAt(`${plain(speedKmh)} km/h`), ...complaint, labels.bandIs95].join(". ");
+}
+
+/** A complaint felt at a single speed is a band all the same, two pixels wide. */
+function shade({ x, top, bottom }: Plot, [from, to]: readonly [number, number], { theme }: Sheet): string {
+  return element("rect", {
+    x: x(from),
+    y: top,
+    width: Math.max(2, x(to) - x(from)),
+    height: bottom - top,
+    fill: theme.doubt,
+    "fill-opacity": "0.18",
+  });
+}
