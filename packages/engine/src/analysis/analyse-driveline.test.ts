@@ -199,6 +199,9 @@ describe("analysing a driveline", () => {
     expect(blind.cancellation.equivalentAngle).toBeNull();
     expect(blind.motion.coefficients.drive.map((estimate) => estimate === null)).toEqual([false, true]);
     expect(codes(blind)).toContain("driveline.phasing-unknown");
+    // What is known of it would pass, but nobody knows the driven end.
+    expect(blind.motion.verdict).toBe("not-gauged");
+    expect(blind.sensitivity).toEqual([]);
     const soft: Driveline = {
       ...twoPiece,
       joints: [{ id: "J1", kind: "flexible", statedAngle: degreesToRadians(2) }, cross("J2"), cross("J3")],
@@ -207,6 +210,47 @@ describe("analysing a driveline", () => {
     expect(bent.joints[0]?.verdict).toBe("over");
     expect(bent.motion.coefficients.driven).toBeNull();
     expect(bent.motion.coefficients.coast[0]).not.toBeNull();
+  });
+
+  test("asks for no phasing beside a ball joint where it changes nothing", () => {
+    const sections = twoPiece.sections.map((section, s) => (s === 0 ? { ...section, phasing: null } : section));
+    const joints: Joint[] = [{ id: "J1", kind: "ball" }, cross("J2"), cross("J3")];
+    const outside = analyseDriveline(input({ driveline: { ...twoPiece, joints, sections } }));
+    expect(outside.cancellation.equivalentAngle).not.toBeNull();
+    expect(codes(outside)).not.toContain("driveline.arm-reference-missing");
+    const between = analyseDriveline(
+      input({ driveline: { ...twoPiece, joints: [cross("J1"), { id: "J2", kind: "ball" }, cross("J3")], sections } }),
+    );
+    expect(between.cancellation.equivalentAngle).toBeNull();
+    expect(codes(between)).toContain("driveline.arm-reference-missing");
+  });
+
+  test.each([
+    ["stands past a right angle", [reading("source", 50), reading("front", -50), reading("back", -50), reading("driven", -49)], 0.1],
+    ["may stand past a right angle", [reading("source", 40), reading("front", -42), reading("back", -42), reading("driven", -41)], 10],
+  ])("says nothing of a motion through a joint that %s, and every number is one", (_, readings, accuracyDeg) => {
+    const gauge = { ...gauging([]).gauge, accuracy: degreesToRadians(accuracyDeg) };
+    const { joints, cancellation, motion } = analyseDriveline(input({ gauging: gauging(readings, { gauge, headings: straight }) }));
+    expect(joints[0]?.verdict).toBe("over");
+    expect(cancellation.equivalentAngle).toBeNull();
+    expect(motion.transmissionErrorPeakToPeak).toBeNull();
+    expect(motion.coefficients.drive).toEqual([null, null]);
+    expect(motion.coefficients.coast[1]).not.toBeNull();
+    const numbers: number[] = [];
+    JSON.stringify({ joints, cancellation, motion }, (_key, value: unknown) => {
+      if (typeof value === "number") numbers.push(value);
+      return value;
+    });
+    expect(numbers.filter((value) => !Number.isFinite(value))).toEqual([]);
+  });
+
+  test("asks to repeat a reading that the uncertain motion rests on", () => {
+    // The first joint alone shakes its section to about the limit; the last joint rules the whole.
+    const readings = [reading("source", 0), reading("front", 5.7), reading("back", 6.2), reading("driven", 15)];
+    const { findings, sensitivity } = analyseDriveline(input({ gauging: gauging(readings, { headings: straight }) }));
+    const uncertain = findings.find(({ params }) => params.of === "motion.drive-inertia-over" && params.section === "front");
+    expect(["back", "driven"]).toContain(sensitivity[0]?.of);
+    expect(["source", "front"]).toContain(uncertain?.params.repeat);
   });
 
   test("names the reading that adds most to what is left, shares adding up to one", () => {

@@ -72,14 +72,15 @@ export function analysePoses(input: PosesToJudge): DrivelineAnalysis {
     ),
   };
 
-  const sensitivity = sensitivityOf(driveline, model, index.whole);
+  const sharesAt = (place: number) => sensitivityOf(driveline, model, place);
+  const sensitivity = chain.whole ? sharesAt(index.whole) : [];
   const findings: readonly Finding[] = withheld
     ? []
     : [
         ...betterPhasingFindings(driveline, bestPoses(model), chain, path),
-        ...jointFindings(joints, (k) => sensitivityOf(driveline, model, index.joint(k)), path),
+        ...jointFindings(joints, (k) => sharesAt(index.joint(k)), path),
         ...cancellationFindings(cancellation, sensitivity, path),
-        ...motionFindings(described, limits, sensitivity, path),
+        ...motionFindings(described, limits, sharesAt, path),
       ];
   return { drivelineId: driveline.id, shafts: poseEstimates(model, input), joints, cancellation, motion, sensitivity, withheld, findings };
 }

@@ -1,7 +1,8 @@
 import type { PoseModel } from "../gauging/index.js";
-import { benchSigns, type Driveline, isUniform, type Joint, motionScope, nearlyPlanar } from "../kinematics/index.js";
+import { benchSigns, type Driveline, disturbingJoints, type Joint, motionScope, nearlyPlanar } from "../kinematics/index.js";
 import type { Interval } from "../uncertainty/index.js";
 import { uniformDeviates } from "../uncertainty/index.js";
+import { degreesToRadians } from "../units/index.js";
 import { boundedInterval, regionIncludesZero } from "./bounded-interval.js";
 import { evaluateQuantities, magnitudeOf, quantityIndex } from "./chain-quantities.js";
 import type { Estimate } from "./estimate.js";
@@ -11,6 +12,9 @@ import { simulateChain } from "./simulate-chain.js";
 /** The measuring errors alone only set a median, which needs no more draws than this. */
 const MEDIAN_DRAWS = 10_000;
 
+/** From here on nothing is said of the motion: no joint turns at a right angle, where its acceleration has no bound. The joint itself is far over any limit. */
+const NEAR_RIGHT_ANGLE = degreesToRadians(89);
+
 /** A quantity of the chain as an angle: best value, interval, and the draws behind it for the spread of whatever is computed from it. */
 export interface AngleEstimate {
   readonly value: number;
@@ -18,7 +22,7 @@ export interface AngleEstimate {
   readonly draws: Float64Array;
 }
 
-/** All zero-bounded quantities of a driveline, in radians; null where the readings or the phasings do not tell. */
+/** All zero-bounded quantities of a driveline, in radians; null where the readings or the phasings do not tell, motions also where a joint may stand near a right angle. */
 export interface ChainEstimates {
   readonly joints: readonly (AngleEstimate | null)[];
   readonly drive: readonly (AngleEstimate | null)[];
@@ -31,7 +35,7 @@ export interface ChainEstimates {
 
 /** Which joint disturbs the motion over joints [from, to], if it is one cross joint alone: the motion is then that joint's and shares its estimate. */
 function loneCross(driveline: Driveline, from: number, to: number): number | null {
-  const disturbing = driveline.joints.flatMap((joint, k) => (k < from || k > to || isUniform(joint) ? [] : [k]));
+  const disturbing = disturbingJoints(driveline, from, to);
   const [only] = disturbing;
   return disturbing.length === 1 && only !== undefined && driveline.joints[only]?.kind === "cross" ? only : null;
 }
@@ -68,10 +72,15 @@ export function chainEstimates(
 
   const known = (from: number, to: number): boolean => model.inclination.slice(from, to + 1).every((inclination) => inclination !== null);
   const scope = motionScope(driveline);
+  // Of a joint past a right angle one draw is enough: a motion built on it would be no number.
+  const turns = (place: number): boolean =>
+    magnitudeOf(n, place, vectors) < NEAR_RIGHT_ANGLE &&
+    (sample.magnitudes[place] as Float64Array).every((angle) => angle < NEAR_RIGHT_ANGLE);
   const motion = (place: number, from: number, to: number, inScope: boolean): AngleEstimate | null => {
     if (!inScope || !known(from, to + 1)) return null;
-    if (driveline.joints.some((joint, k) => k >= from && k <= to && options.beyond(joint, magnitudeOf(n, k, vectors)))) return null;
-    return at(loneCross(driveline, from, to) ?? place);
+    const inMotion = driveline.joints.flatMap((joint, k) => (k < from || k > to ? [] : [{ joint, place: index.joint(k) }]));
+    if (inMotion.some(({ joint, place: own }) => options.beyond(joint, magnitudeOf(n, own, vectors)) || !turns(own))) return null;
+    return turns(place) ? at(loneCross(driveline, from, to) ?? place) : null;
   };
   const allKnown = known(0, n);
   return {

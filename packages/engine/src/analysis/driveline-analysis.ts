@@ -9,7 +9,7 @@ export interface DrivelineAnalysis {
   readonly joints: readonly JointResult[];
   readonly cancellation: CancellationResult;
   readonly motion: MotionResult;
-  /** Which reading adds most to the uncertainty of the equivalent angle, largest first. */
+  /** Which reading adds most to the uncertainty of the equivalent angle, largest first; empty where that angle is null. */
   readonly sensitivity: readonly Sensitivity[];
   /** A stop finding stands that nobody accepted: every verdict above is withheld. */
   readonly withheld: boolean;

@@ -4,8 +4,9 @@ import {
   bestPhasing,
   chainState,
   type Driveline,
+  disturbingJoints,
   equivalentAngle,
-  isUniform,
+  isBetween,
   type Joint,
   unevennessOf,
   wholeChain,
@@ -19,16 +20,15 @@ const WORTH_MENTIONING = degreesToRadians(0.5);
 /** A joint without yokes, through which a phasing can only be carried by a mark. */
 const hasNoYoke = (joint: Joint | undefined): boolean => joint?.kind === "ball" || joint?.kind === "flexible";
 
-/** What is missing in the phasing of the sections. */
+/** What is missing in the phasing of the sections. Only between the first and the last joint that disturb the motion does a phasing change anything. */
 export function phasingFindings(driveline: Driveline, path: string): readonly Finding[] {
   const findings: Finding[] = [];
+  const disturbing = disturbingJoints(driveline);
   driveline.sections.forEach(({ id, phasing, phasingMeasured }, s) => {
     const place = `${path}.sections[${s}]`;
     if (phasing === null) {
       const yokeless = hasNoYoke(driveline.joints[s]) || hasNoYoke(driveline.joints[s + 1]);
-      const disturbing = driveline.joints.filter((joint) => !isUniform(joint)).length;
-      // With a single disturbing joint the phasing changes nothing.
-      if (disturbing > 1) {
+      if (isBetween(s, disturbing)) {
         findings.push({
           code: yokeless ? "driveline.arm-reference-missing" : "driveline.phasing-unknown",
           severity: "warn",

@@ -2,6 +2,7 @@ import type { Finding, FindingCode, FindingParams, Severity } from "../findings/
 import type { LimitSet } from "../limits/index.js";
 import type { Radians } from "../units/index.js";
 import { radiansToDegrees } from "../units/index.js";
+import { quantityIndex } from "./chain-quantities.js";
 import type { CancellationResult, JointResult, MotionResult, Sensitivity } from "./driveline-analysis.js";
 import type { Estimate } from "./estimate.js";
 
@@ -67,34 +68,39 @@ export interface AccelerationJudgement {
   readonly limit: number;
   readonly code: FindingCode;
   readonly section?: string;
+  /** Place of the motion among the quantities of the chain, to ask which reading it rests on. */
+  readonly place: number;
 }
 
 /** The accelerations that a verdict rests on, at the highest speed: driven end, and every section in drive and on coast. */
 export function judgements(motion: Omit<MotionResult, "verdict">, limits: LimitSet): readonly AccelerationJudgement[] {
   const top = motion.speeds[motion.speeds.length - 1];
   if (!top) return [];
+  const index = quantityIndex(top.drive.length + 1);
   return [
-    { estimate: top.drivenAcceleration, limit: limits.drivenAccelerationOver.value, code: "motion.driven-over" },
-    ...top.drive.map(({ section, acceleration }) => ({
+    { estimate: top.drivenAcceleration, limit: limits.drivenAccelerationOver.value, code: "motion.driven-over", place: index.whole },
+    ...top.drive.map(({ section, acceleration }, s) => ({
       estimate: acceleration,
       limit: limits.inertiaDrive.value,
       code: "motion.drive-inertia-over" as const,
       section,
+      place: index.drive(s),
     })),
-    ...top.coast.map(({ section, acceleration }) => ({
+    ...top.coast.map(({ section, acceleration }, s) => ({
       estimate: acceleration,
       limit: limits.inertiaCoast.value,
       code: "motion.coast-inertia-over" as const,
       section,
+      place: index.coast(s),
     })),
   ];
 }
 
-/** Accelerations over their limits, past the warning, or uncertain. */
+/** Accelerations over their limits, past the warning, or uncertain. sensitivity: of the quantity of the chain at a place. */
 export function motionFindings(
   motion: Omit<MotionResult, "verdict">,
   limits: LimitSet,
-  sensitivity: readonly Sensitivity[],
+  sensitivity: (place: number) => readonly Sensitivity[],
   path: string,
 ): readonly Finding[] {
   const top = motion.speeds[motion.speeds.length - 1];
@@ -108,11 +114,13 @@ export function motionFindings(
     ...(section === undefined ? {} : { section }),
   });
   const findings: Finding[] = [];
-  for (const { estimate, limit, code, section } of judgements(motion, limits)) {
+  for (const { estimate, limit, code, section, place } of judgements(motion, limits)) {
     if (!estimate) continue;
     if (estimate.low > limit) findings.push(make(code, "warn", path, params(estimate, limit, section)));
     else if (estimate.high > limit) {
-      findings.push(make("motion.uncertain", "note", path, { ...params(estimate, limit, section), of: code, ...repeat(sensitivity) }));
+      findings.push(
+        make("motion.uncertain", "note", path, { ...params(estimate, limit, section), of: code, ...repeat(sensitivity(place)) }),
+      );
     }
   }
   const driven = top.drivenAcceleration;

@@ -9,9 +9,9 @@ const ROUNDING = 2e-8;
 export const estimateVerdict = (estimate: Estimate | null, limit: LimitBounds): LimitVerdict | "not-gauged" =>
   estimate ? verdictOf(estimate, limit) : "not-gauged";
 
-/** The one word for several verdicts: over before uncertain before under before within; not-gauged only where nothing else could be said. */
+/** The one word for several verdicts: the worst that is known; within only where nothing is missing, since what was not gauged may be anything. */
 export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
-  for (const word of ["withheld", "over", "uncertain", "under", "within"] as const) if (verdicts.includes(word)) return word;
+  for (const word of ["withheld", "over", "uncertain", "under", "not-gauged", "within"] as const) if (verdicts.includes(word)) return word;
   return "not-gauged";
 }
 

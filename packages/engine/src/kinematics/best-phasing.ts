@@ -2,7 +2,7 @@ import type { ShaftPose } from "../geometry/index.js";
 import type { Radians } from "../units/index.js";
 import { chainState } from "./chain.js";
 import type { Driveline } from "./driveline.js";
-import { isUniform } from "./motion-scope.js";
+import { disturbingJoints, isBetween } from "./motion-scope.js";
 
 /** Below this product of the two sides' unevenness a phasing changes nothing that could be measured (about 0.001 degrees of equivalent angle). */
 const NO_DIFFERENCE = 1e-20;
@@ -30,10 +30,8 @@ export function bestPhasing(driveline: Driveline, poses: readonly ShaftPose[]): 
 
 /** Whether every phasing between this section and the disturbing joints on both sides of it is known. */
 function armsTied(driveline: Driveline, section: number): boolean {
-  const disturbing = driveline.joints.flatMap((joint, k) => (isUniform(joint) ? [] : [k]));
-  const first = disturbing[0] ?? 0;
-  const last = disturbing[disturbing.length - 1] ?? 0;
-  return driveline.sections.every(({ phasing }, s) => s === section || phasing !== null || s < first || s >= last);
+  const disturbing = disturbingJoints(driveline);
+  return driveline.sections.every(({ phasing }, s) => s === section || phasing !== null || !isBetween(s, disturbing));
 }
 
 /** Brings an angle into (-pi/2, pi/2]: phasings repeat every half turn. */

@@ -104,4 +104,9 @@ describe("contributions of the joints", () => {
     expect(result.joints[0]).toEqual({ joint: "J1", re: 0, im: 0 });
     expect(contributions(driveline(crosses(2), [null]), [pose(0), pose(5), pose(2)])).toBeNull();
   });
+
+  test("a joint at a right angle or more gives no picture", () => {
+    expect(contributions(driveline(crosses(2), [0]), [pose(45), pose(-46), pose(-40)])).toBeNull();
+    expect(contributions(driveline(crosses(2), [0]), [pose(40), pose(-46), pose(-40)])?.exact).toBeGreaterThan(0);
+  });
 });

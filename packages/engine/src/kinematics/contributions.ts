@@ -31,11 +31,12 @@ export interface Contributions {
  * = -2 ln cos B_k = B_k^2 (1 + B_k^2/6 + ...), because for shafts in one plane artanh of the unevenness adds exactly: cos B_eq is then the product of cos(B_k)
  * to the power +1 or -1. Elsewhere the relative error is of the order of B^2. Derived here; held against the exact chain in the tests.
  *
- * Poses: n + 1, power order, chain frame. null where a phasing that matters is not known.
+ * Poses: n + 1, power order, chain frame. null where a phasing that matters is not known, and where a joint stands at a right angle or more, past which none turns.
  */
 export function contributions(driveline: Driveline, poses: readonly ShaftPose[]): Contributions | null {
   if (!motionScope(driveline).whole) return null;
   const state = chainState(driveline, poses);
+  if (state.joints.some(({ alongU, alongV }) => Math.hypot(alongU, alongV) >= Math.PI / 2)) return null;
   let ahead: ArmMap = rotationMap(0);
   let [sumRe, sumIm] = [0, 0];
   const joints = driveline.joints.map(({ id }, k) => {

@@ -13,22 +13,21 @@ export interface MotionScope {
 export const isUniform = (joint: Joint): boolean =>
   joint.kind === "ball" || joint.kind === "flexible" || (joint.kind === "double-cross" && !joint.centring);
 
+/** Places of the joints among [from, to] that disturb the motion, in power order. */
+export const disturbingJoints = ({ joints }: Driveline, from = 0, to = joints.length - 1): readonly number[] =>
+  joints.flatMap((joint, k) => (k < from || k > to || isUniform(joint) ? [] : [k]));
+
+/** Whether section s lies between the first and the last of these joints, so that its phasing counts for how they stand to one another. */
+export const isBetween = (section: number, disturbing: readonly number[]): boolean =>
+  section >= (disturbing[0] ?? 0) && section < (disturbing.at(-1) ?? 0);
+
 /**
  * The motion over joints [from, to] depends on how the disturbing joints stand to one another, hence on every phasing between the first and the last of them.
  * One disturbing joint alone needs no phasing at all.
  */
 function known(driveline: Driveline, from: number, to: number): boolean {
-  let first = -1;
-  let last = -1;
-  for (let k = from; k <= to; k++) {
-    if (isUniform(driveline.joints[k] as Joint)) continue;
-    if (first < 0) first = k;
-    last = k;
-  }
-  for (let s = first; s >= 0 && s < last; s++) {
-    if (driveline.sections[s]?.phasing === null) return false;
-  }
-  return true;
+  const disturbing = disturbingJoints(driveline, from, to);
+  return driveline.sections.every(({ phasing }, s) => phasing !== null || !isBetween(s, disturbing));
 }
 
 /** Says for every part of the driveline whether its motion follows from the phasings given. */
