@@ -6,7 +6,7 @@ export interface BenchTerms {
   readonly squared: string;
 }
 
-/** "3.0 − 5.0 + 4.0" and "3.0² − 5.0² + 4.0²"; null where the angles or their signs are not all known. */
+/** "3.00 − 5.00 + 4.00" and "3.00² − 5.00² + 4.00²", with the decimals of the table of joints, so that the sum can be followed; null where the angles or their signs are not all known. */
 export function benchTerms(anglesDeg: readonly number[], signs: readonly (1 | -1)[] | null, numbers: Numbers): BenchTerms | null {
   if (signs === null || anglesDeg.length === 0 || anglesDeg.length !== signs.length) return null;
   const total = anglesDeg.reduce((sum, angle, k) => sum + angle * (signs[k] as number), 0);
@@ -17,7 +17,7 @@ export function benchTerms(anglesDeg: readonly number[], signs: readonly (1 | -1
       .map((angle, k) => {
         const minus = (signs[k] as number) * way < 0;
         const sign = k === 0 ? (minus ? "−" : "") : minus ? " − " : " + ";
-        return `${sign}${numbers.plain(angle, 1)}${power}`;
+        return `${sign}${numbers.plain(angle, 2)}${power}`;
       })
       .join("");
   return { plain: write(""), squared: write("²") };

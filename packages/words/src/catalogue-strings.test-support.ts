@@ -102,6 +102,7 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
   } = catalogue;
   walk(found, "", rest);
   walk(found, "phrases.causes", phrases.causes);
+  walk(found, "phrases.places", phrases.places);
   const { coincidence, notes: _notes, ...orderLabels } = orders;
   walk(found, "orders", orderLabels);
   for (const [name, of] of Object.entries(SAMPLE_COINCIDENCES))

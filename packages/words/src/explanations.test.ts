@@ -8,13 +8,13 @@ const en = numbersOf("en");
 describe("why bench rule and exact answer disagree", () => {
   it("writes the sum and the squares with their numbers", () => {
     const text = catalogues.en.explanations.bench({ anglesDeg: [3, 5, 4], signs: [1, -1, 1], benchDeg: 2, equivalentDeg: 0.12 });
-    expect(text).toContain("3.0 − 5.0 + 4.0 = 2.00°");
-    expect(text).toContain("3.0² − 5.0² + 4.0²");
+    expect(text).toContain("3.00 − 5.00 + 4.00 = 2.00°");
+    expect(text).toContain("3.00² − 5.00² + 4.00²");
     expect(text).toContain("0.12°");
   });
 
   it("turns a negative sum the right way round", () => {
-    expect(benchTerms([1, 5], [1, -1], en)).toEqual({ plain: "−1.0 + 5.0", squared: "−1.0² + 5.0²" });
+    expect(benchTerms([1, 5], [1, -1], en)).toEqual({ plain: "−1.00 + 5.00", squared: "−1.00² + 5.00²" });
   });
 
   it("says when the rule does not apply", () => {
@@ -30,9 +30,10 @@ describe("why bench rule and exact answer disagree", () => {
 describe("what to repeat", () => {
   const { repeat } = catalogues.en.phrases;
   it("names reading, zero or heading, and its share", () => {
-    const name = (id: string): string => (id === "front" ? "Front section" : id);
+    const name = (id: string): string =>
+      id === "gauging[0].readings[2]" ? "the reading of Front section" : id === "front" ? "Front section" : id;
     expect(repeat({ of: "front", path: "gauging[0].readings[2]", share: 0.62 }, name)).toMatch(
-      /read Front section again \(gauging\[0\]\.readings\[2\]\).*62%/,
+      /take the reading of Front section again; it carries 62%/,
     );
     expect(repeat({ of: "zero", path: "gauging[0].gauge", share: 0.5 }, name)).toMatch(/turn-round check/);
     expect(repeat({ of: "heading:front", path: "drivelines[0]", share: 0.5 }, name)).toMatch(/Front section runs to one side/);

@@ -8,6 +8,8 @@ export interface FindingReader {
   readonly list: (key: string) => readonly string[];
   /** The label of the thing whose id stands under the key. */
   readonly name: (key: string) => string;
+  /** What a person calls the place that the finding stands at. */
+  readonly place: string;
   readonly names: (key: string) => readonly string[];
   /** Size of an angle as a display shows it. */
   readonly gauged: (key: string) => string;

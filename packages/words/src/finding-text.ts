@@ -9,7 +9,7 @@ const MOST_CAUSES = 3;
 /** Below half of the last digit of any display. */
 const LEVEL_DEG = 0.005;
 
-export function findingReader({ params }: Pick<Finding, "params">, catalogue: Catalogue, nameOf: NameOf): FindingReader {
+export function findingReader({ params, path }: Pick<Finding, "params" | "path">, catalogue: Catalogue, nameOf: NameOf): FindingReader {
   const { numbers, labels, phrases } = catalogue;
   const text = (key: string): string => (params[key] === undefined ? UNKNOWN : String(params[key]));
   const format = (key: string, by: (value: number) => string): string => {
@@ -27,6 +27,7 @@ export function findingReader({ params }: Pick<Finding, "params">, catalogue: Ca
     text,
     list,
     name: (key) => (params[key] === undefined ? UNKNOWN : nameOf(text(key))),
+    place: nameOf(path),
     names: (key) => list(key).map(nameOf),
     gauged: (key) => format(key, (value) => numbers.gaugedAngle(Math.abs(value))),
     lean: (key) =>
@@ -41,7 +42,7 @@ export function findingReader({ params }: Pick<Finding, "params">, catalogue: Ca
     repeat:
       params.repeat === undefined ? null : phrases.repeat({ of: text("repeat"), path: text("repeatPath"), share: shareOf(params) }, nameOf),
     readPlace: (key) => phrases.readPlace(text(key), nameOf),
-    doubt: phrases.doubt(likelier, list("readings"), causes.slice(0, MOST_CAUSES)),
+    doubt: phrases.doubt(likelier === null ? null : nameOf(likelier), list("readings").map(nameOf), causes.slice(0, MOST_CAUSES)),
   };
 }
 
@@ -60,7 +61,7 @@ export interface FindingText {
   readonly doNext: string;
 }
 
-/** Says a finding in a language; `nameOf` turns ids into the labels of the case. */
+/** Says a finding in a language; `nameOf` turns ids and places into the names of the case. */
 export function findingText(catalogue: Catalogue, finding: Finding, nameOf: NameOf = (id) => id): FindingText {
   const named: NameOf = (id) => {
     const label = nameOf(id);

@@ -1,4 +1,5 @@
 export { type BenchTerms, benchTerms } from "./bench-terms.js";
+export { drivelineName, drivelineOfPath, namesOf } from "./case-names.js";
 export { type Catalogue, type FindingCatalogue, type FindingWords, type ProblemCatalogue, problemText } from "./catalogue.js";
 export { catalogueOf, catalogues } from "./catalogues.js";
 export { CAUTION_STEPS, type CautionId, type Cautions, cautionsOf } from "./cautions.js";

@@ -25,6 +25,15 @@ export function boundsText(bounds: Bounds, numbers: Numbers, words: BoundWords):
   return parts.join(` ${words.and} `);
 }
 
+/** "3.1" for a text that is a number but for a decimal comma, a degree sign or its quotes; null for any other text. */
+export function numberMeant(value: string): string | null {
+  const [, digits] = /^\s*([+-]?\d+(?:[.,]\d+)?)\s*(?:°|mm|deg)?\s*$/i.exec(value) ?? [];
+  return digits === undefined ? null : digits.replace(",", ".").replace(/^\+/, "");
+}
+
+/** A negative number where only its size is asked for. */
+export const isSigned = ({ got, minimum }: Bounds & { readonly got: number }): boolean => got < 0 && minimum === 0;
+
 /** A suggestion before the remedy, where there is one. */
 export const near = (suggestion: string | undefined, say: (suggestion: string) => string): string =>
   suggestion === undefined ? "" : `${say(suggestion)} `;

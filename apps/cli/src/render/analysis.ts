@@ -2,12 +2,11 @@ import { type AnalysisJson, type Case, type DrivelineJson, toDriveline, toLimits
 import type { Finding, FindingCode } from "@halfturn/engine/findings";
 import { benchSigns } from "@halfturn/engine/kinematics";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
-import { findingText } from "@halfturn/words";
+import { drivelineName, drivelineOfPath, findingText, namesOf } from "@halfturn/words";
 import { cancellationLines } from "./cancellation.js";
 import { findingLines, gravestFirst } from "./findings.js";
 import { jointLines } from "./joints.js";
 import { motionLines } from "./motion.js";
-import { drivelineName, drivelineOfPath, namesOf } from "./names.js";
 import { shaftLines } from "./shafts.js";
 import { titleLines } from "./title.js";
 import type { View } from "./view.js";

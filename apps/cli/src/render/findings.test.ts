@@ -59,6 +59,16 @@ describe("findings of the engine", () => {
     expect([...new Set(gaps)]).toEqual([]);
   });
 
+  it.each(LANGUAGES)("name readings in %s by what was read, and leave the path to the line below the title", (language) => {
+    const view = { words: catalogueOf(language), paint: paintOf(false), width: 1000 };
+    const spelled = found.flatMap(({ document, analysis }) =>
+      findingLines(analysis.findings, document, view).filter(
+        (line) => /\w\[\d+\]/.test(line) && !/^ {4}[a-z-]+\.[a-z-]+ \S+ \S+$/.test(line),
+      ),
+    );
+    expect([...new Set(spelled)]).toEqual([]);
+  });
+
   it("stand in order of gravity", () => {
     const finding = (severity: Finding["severity"], path: string): Finding => ({ code: "gauging.laden", severity, path, params: {} });
     const mixed = [finding("note", "a"), finding("stop", "b"), finding("warn", "c"), finding("stop", "d")];

@@ -1,7 +1,6 @@
 import type { Case } from "@halfturn/casefile";
 import type { Finding, Severity } from "@halfturn/engine/findings";
-import { findingText } from "@halfturn/words";
-import { drivelineOfPath, namesOf } from "./names.js";
+import { drivelineOfPath, findingText, namesOf } from "@halfturn/words";
 import { severityText } from "./verdict-text.js";
 import type { View } from "./view.js";
 import { wrap } from "./wrap.js";

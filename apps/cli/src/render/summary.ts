@@ -1,7 +1,6 @@
 import type { Case } from "@halfturn/casefile";
 import type { Finding, FindingCode } from "@halfturn/engine/findings";
-import { findingText } from "@halfturn/words";
-import { drivelineName, drivelineOfPath, namesOf } from "./names.js";
+import { drivelineName, drivelineOfPath, findingText, namesOf } from "@halfturn/words";
 import type { View } from "./view.js";
 import { wrap } from "./wrap.js";
 
@@ -51,10 +50,16 @@ function findingsLacking(document: Case, findings: readonly Finding[], { words }
   const lines = findings
     .filter(({ code }) => MISSING.has(code))
     .map((finding) => {
-      const { title, doNext } = findingText(words, finding, namesOf(document, drivelineOfPath(document, finding.path), words));
-      return `${finding.path === "" ? "" : `${finding.path}: `}${title}. ${doNext}`;
+      const { path } = finding;
+      const nameOf = namesOf(document, drivelineOfPath(document, path), words);
+      const { title, doNext } = findingText(words, finding, nameOf);
+      const name = nameOf(path);
+      const place = name === path ? path : `${capital(name)} (${path})`;
+      return `${place === "" ? "" : `${place}: `}${title}. ${doNext}`;
     });
   return [...new Set(lines)];
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const total = (counts: readonly number[]): number => counts.reduce((sum, count) => sum + count, 0);

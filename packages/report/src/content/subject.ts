@@ -1,6 +1,6 @@
 import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
 import type { Finding } from "@halfturn/engine/findings";
-import { type Catalogue, catalogueOf, findingText, type NameOf, type Numbers } from "@halfturn/words";
+import { type Catalogue, catalogueOf, drivelineName, findingText, type NameOf, type Numbers, namesOf } from "@halfturn/words";
 import { type ReportWords, reportWords } from "../words/index.js";
 import type { FindingEntry } from "./blocks.js";
 import { findingEntries } from "./finding-entries.js";
@@ -21,15 +21,6 @@ export interface Subject extends ReportedGauging {
   readonly findings: readonly { readonly finding: Finding; readonly entry: FindingEntry }[];
 }
 
-function namesOf(driveline: CaseDriveline, catalogue: Catalogue): NameOf {
-  const names = new Map<string, string>([
-    ["source", driveline.source?.label ?? catalogue.labels.source],
-    ["driven", driveline.driven?.label ?? catalogue.labels.driven],
-  ]);
-  for (const part of [...driveline.sections, ...driveline.joints]) names.set(part.id, part.label ?? part.id);
-  return (id) => names.get(id) ?? id;
-}
-
 /** Looks up what each reported gauging is about; throws where the report was asked for a gauging that the case does not hold. */
 export function subjectsOf(report: ReportInput): readonly Subject[] {
   const catalogue = catalogueOf(report.language);
@@ -37,11 +28,12 @@ export function subjectsOf(report: ReportInput): readonly Subject[] {
   const subjects: Subject[] = [];
   let number = 1;
   for (const reported of report.gaugings) {
-    const driveline = report.case.drivelines.find((one) => one.id === reported.analysis.drivelineId);
+    const index = report.case.drivelines.findIndex((one) => one.id === reported.analysis.drivelineId);
+    const driveline = report.case.drivelines[index];
     const gauged = reported.gauging === null ? null : report.case.gauging?.[reported.gauging];
     if (!driveline || gauged === undefined)
       throw new Error(`The case has no gauging ${reported.gauging} of driveline ${reported.analysis.drivelineId}.`);
-    const nameOf = namesOf(driveline, catalogue);
+    const nameOf = namesOf(report.case, index, catalogue);
     const findings = findingEntries(
       reported.analysis.findings,
       number,
@@ -50,7 +42,7 @@ export function subjectsOf(report: ReportInput): readonly Subject[] {
     );
     number += findings.length;
     const stage = gauged ? catalogue.labels.stages[gauged.stage] : catalogue.labels.verdicts["not-gauged"];
-    const title = words.headings.driveline(driveline.label ?? `${catalogue.labels.driveline} ${driveline.id}`, stage);
+    const title = words.headings.driveline(drivelineName(report.case, index, catalogue), stage);
     subjects.push({ ...reported, report, catalogue, words, numbers: catalogue.numbers, driveline, gauged, nameOf, title, findings });
   }
   return subjects;

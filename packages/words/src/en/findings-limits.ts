@@ -55,13 +55,13 @@ export const limitFindings = {
     title: "A section is shaken too hard in drive",
     says: (of) =>
       `Driven from the source, ${of.name("section")} is accelerated by ${of.acceleration("accelerationRadS2")} at ${of.speed("shaftRpm")}; the limit is ${of.acceleration("limitRadS2")}. Its own inertia shakes the driveline even where the joints cancel.`,
-    doNext: () => "Bring down the operating angles on the source side of that section.",
+    doNext: (of) => `Bring down the operating angles on the source side of ${of.name("section")}.`,
   },
   "motion.coast-inertia-over": {
     title: "A section is shaken too hard on coast",
     says: (of) =>
       `Driven from the axle, ${of.name("section")} is accelerated by ${of.acceleration("accelerationRadS2")} at ${of.speed("shaftRpm")}; the limit is ${of.acceleration("limitRadS2")}.`,
-    doNext: () => "Bring down the operating angles on the driven side of that section.",
+    doNext: (of) => `Bring down the operating angles on the driven side of ${of.name("section")}.`,
   },
   "motion.uncertain": {
     title: "Motion uncertain",

@@ -35,7 +35,7 @@ export const readingFindings = {
   "gauging.wrong-side-of-level": {
     title: "Lower end likely noted the wrong way round",
     says: (of) => `The readings fit only if the other end of ${of.name("shaft")} was the lower one.`,
-    doNext: () => "Look at the shaft: which end is lower? Correct the word in that reading, or read it again.",
+    doNext: (of) => `Look at the shaft: which end is lower? Correct the lower end in ${of.place}, or read it again.`,
   },
   "gauging.rows-swapped": {
     title: "Two readings likely swapped",
@@ -53,7 +53,7 @@ export const readingFindings = {
     says: (of) =>
       of.text("shaft") === "zero"
         ? "One reading of the turn-round check contradicts the others and was left out of the result."
-        : `The reading ${of.lean("readingDeg")} of ${of.name("shaft")} contradicts the others and was left out of the result.`,
+        : `${of.name("shaft")} was read as ${of.lean("readingDeg")} in ${of.place}; that contradicts the others and was left out of the result.`,
     doNext: () => "Read that spot again. If it was a slip, correct it; if it stands, look for its cause before fitting anything.",
   },
 } satisfies Partial<FindingCatalogue>;

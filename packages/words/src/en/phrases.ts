@@ -18,6 +18,19 @@ export const phrases = (numbers: Numbers): Phrases => ({
     misread: "the display misread",
     "zero-far-off": "a gauge whose zero is far off",
   },
+  places: {
+    reading: (shaft) => `the reading of ${shaft}`,
+    end: {
+      "source-end": (shaft) => `the reading of ${shaft} at its source end`,
+      "driven-end": (shaft) => `the reading of ${shaft} at its driven end`,
+    },
+    face: (shaft) => `the reading of the face of ${shaft}`,
+    between: (zeroedOn, readOn) => `the reading of ${readOn} zeroed on ${zeroedOn}`,
+    from: { left: "from the left", right: "from the right" },
+    number: (number) => `no. ${number}`,
+    zeroCheck: (number) => `reading ${number} of the turn-round check`,
+    heading: (shaft) => `the plan-view measurement of ${shaft}`,
+  },
   readPlace: (spelled, nameOf) => {
     const { kind, shaft, other } = spelledPlace(spelled);
     if (kind === "turn-round") return `${TURN_ROUND}.`;
@@ -30,14 +43,14 @@ export const phrases = (numbers: Numbers): Phrases => ({
     if (of === "zero") return `${TURN_ROUND}; the gauge's zero carries ${part}.`;
     if (of.startsWith("heading:"))
       return `Measure how far ${nameOf(of.slice("heading:".length))} runs to one side in plan view (sideways offset between its ends); that carries ${part}.`;
-    return `Lift the gauge off, clean the spot and read ${nameOf(of)} again (${path}); that reading carries ${part}.`;
+    return `Lift the gauge off, clean the spot and take ${nameOf(path)} again; it carries ${part}.`;
   },
   doubt: (likelier, readings, causes) => {
     const first = likelier ?? numbers.all(readings);
     return [
       likelier === null
-        ? `The numbers do not tell which is wrong: read again ${first}.`
-        : `Likelier wrong is ${first}: read that again first.`,
+        ? `The numbers do not tell which is wrong: take ${first} again.`
+        : `Likelier wrong is ${first}: take that again first.`,
       ...(causes.length === 0 ? [] : [`Likeliest: ${numbers.any(causes)}.`]),
     ].join(" ");
   },

@@ -1,5 +1,5 @@
 import type { ProblemCatalogue } from "../catalogue.js";
-import { boundsText, near, written } from "../problem-words.js";
+import { boundsText, isSigned, near, numberMeant, written } from "../problem-words.js";
 
 const EXPECTED = {
   number: "a number",
@@ -43,7 +43,8 @@ const BOUNDS = {
 const didYouMean = (suggestion: string): string => `did you mean "${suggestion}"?`;
 
 export const problems: ProblemCatalogue = {
-  "not-json": ({ line, column }) => `not valid JSON from line ${line}, column ${column}; look there for a missing comma, quote or bracket`,
+  "not-json": ({ line, column }) =>
+    `not valid JSON from line ${line}, column ${column}; look there for a missing comma, quote or bracket, or a number with a comma instead of a point`,
   "not-a-case": ({ expected, got }) =>
     `not a Halfturn case: "format" has to be "${expected}" but is ${got}; give a file made with "halfturn new"`,
   "wrong-version": ({ got, newest }) =>
@@ -53,11 +54,16 @@ export const problems: ProblemCatalogue = {
       ? `${n.plain(got / 1e6, 1)} MB is more than a case may have (${n.plain(limit / 1e6, 1)} MB); check that this is the case and not a recording`
       : `lists and objects nested ${got} deep, ${limit} allowed; check the brackets`,
   missing: ({ allowed }, n) => (allowed ? `is missing; write ${n.any(allowed)}` : "is missing; add it"),
-  "wrong-type": ({ expected, got, value }) =>
-    `has to be ${EXPECTED[expected]} but is ${KINDS[got]} (${value}); write ${EXPECTED[expected]}`,
+  "wrong-type": ({ expected, got, value }) => {
+    const meant = expected === "number" && got === "string" ? numberMeant(value) : null;
+    if (meant !== null) return `is "${value}", which is a text and not a number; write ${meant}: a point, no quotes, no unit`;
+    return `has to be ${EXPECTED[expected]} but is ${KINDS[got]} (${value}); write ${EXPECTED[expected]}`;
+  },
   "out-of-range": (params, n) => {
     const got = written(params.got, n);
     const bounds = boundsText(params, n, BOUNDS);
+    if (params.of === "number" && isSigned(params))
+      return `is ${got} but is never negative; write its size, and say the direction with the word beside it`;
     if (params.of === "number") return `is ${got} but has to be ${bounds}; correct it`;
     return params.of === "list"
       ? `has ${got} entries but has to have ${bounds}; add or remove some`
@@ -69,7 +75,7 @@ export const problems: ProblemCatalogue = {
     `key "${key}" is not known; ${didYouMean(suggestion)} Correct it, or start a key of your own with x-`,
   "key-not-here": ({ key }) => `key "${key}" does not belong in this form of entry; remove it`,
   "unknown-shaft": ({ got, allowed, suggestion }, n) =>
-    `there is no shaft "${got}" on this driveline; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
+    `there is no shaft "${got}" on this driveline; ${near(suggestion, didYouMean)}write ${n.any(allowed)} ("source" is the transmission or transfer case output, "driven" the pinion)`,
   "unknown-reference": ({ of, got, allowed, suggestion }, n) =>
     allowed.length === 0
       ? `there is no ${OF[of]} "${got}" in this case, nor any other; add it first`
@@ -82,7 +88,7 @@ export const problems: ProblemCatalogue = {
   "count-mismatch": ({ of, expected, got }) =>
     of === "sections"
       ? `${got} sections, but the joints listed need ${expected} (always one section fewer than joints); add or remove sections or joints`
-      : `${got} readings in the turn-round check, which come in pairs: first, turned; make it ${expected}`,
+      : `the turn-round check has ${got === 1 ? "1 reading" : `${got} readings`}, but they come in pairs, first and turned; make it ${expected}`,
   contradiction: ({ key, relation, other, got, limit }, n) =>
     `"${key}" is ${written(got, n)}, which has to be ${relation === "at-least" ? "at least" : "less than"} "${other}" (${written(limit, n)}); correct one of them`,
   "same-shaft": ({ shaft }) =>

@@ -55,13 +55,13 @@ export const limitFindings = {
     title: "Un tramo sacude demasiado en tracción",
     says: (of) =>
       `Movido desde la salida, ${of.name("section")} sufre ${of.acceleration("accelerationRadS2")} a ${of.speed("shaftRpm")}; el límite es ${of.acceleration("limitRadS2")}. Su propia inercia sacude la línea aunque las juntas se compensen.`,
-    doNext: () => "Baje los ángulos de trabajo del lado de la salida de ese tramo.",
+    doNext: (of) => `Baje los ángulos de trabajo del lado de la salida de ${of.name("section")}.`,
   },
   "motion.coast-inertia-over": {
     title: "Un tramo sacude demasiado en retención",
     says: (of) =>
       `Movido desde el eje, ${of.name("section")} sufre ${of.acceleration("accelerationRadS2")} a ${of.speed("shaftRpm")}; el límite es ${of.acceleration("limitRadS2")}.`,
-    doNext: () => "Baje los ángulos de trabajo del lado conducido de ese tramo.",
+    doNext: (of) => `Baje los ángulos de trabajo del lado conducido de ${of.name("section")}.`,
   },
   "motion.uncertain": {
     title: "Movimiento incierto",

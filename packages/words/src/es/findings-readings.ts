@@ -37,7 +37,7 @@ export const readingFindings = {
   "gauging.wrong-side-of-level": {
     title: "Extremo más bajo probablemente anotado al revés",
     says: (of) => `Las lecturas solo encajan si el extremo más bajo de ${of.name("shaft")} era el otro.`,
-    doNext: () => "Mire el árbol: ¿qué extremo está más bajo? Corrija la palabra en esa lectura, o léala otra vez.",
+    doNext: (of) => `Mire el árbol: ¿qué extremo está más bajo? Corrija el extremo más bajo en ${of.place}, o repítala.`,
   },
   "gauging.rows-swapped": {
     title: "Dos lecturas probablemente cambiadas",
@@ -55,7 +55,7 @@ export const readingFindings = {
     says: (of) =>
       of.text("shaft") === "zero"
         ? "Una lectura de la comprobación del cero contradice a las demás y no entró en el resultado."
-        : `La lectura ${of.lean("readingDeg")} de ${of.name("shaft")} contradice a las demás y no entró en el resultado.`,
+        : `${of.name("shaft")} dio ${of.lean("readingDeg")} en ${of.place}; eso contradice a las demás lecturas y no entró en el resultado.`,
     doNext: () => "Lea otra vez ese sitio. Si fue un descuido, corríjalo; si se mantiene, busque la causa antes de montar nada.",
   },
 } satisfies Partial<FindingCatalogue>;

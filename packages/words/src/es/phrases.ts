@@ -18,6 +18,19 @@ export const phrases = (numbers: Numbers): Phrases => ({
     misread: "la pantalla mal leída",
     "zero-far-off": "un inclinómetro con el cero muy desviado",
   },
+  places: {
+    reading: (shaft) => `la lectura de ${shaft}`,
+    end: {
+      "source-end": (shaft) => `la lectura de ${shaft} en su extremo de la salida`,
+      "driven-end": (shaft) => `la lectura de ${shaft} en su extremo conducido`,
+    },
+    face: (shaft) => `la lectura de la cara de ${shaft}`,
+    between: (zeroedOn, readOn) => `la lectura de ${readOn} con el cero puesto en ${zeroedOn}`,
+    from: { left: "desde la izquierda", right: "desde la derecha" },
+    number: (number) => `n.º ${number}`,
+    zeroCheck: (number) => `la lectura ${number} de la comprobación del cero`,
+    heading: (shaft) => `la medida en planta de ${shaft}`,
+  },
   readPlace: (spelled, nameOf) => {
     const { kind, shaft, other } = spelledPlace(spelled);
     if (kind === "turn-round") return `${TURN_ROUND}.`;
@@ -30,14 +43,14 @@ export const phrases = (numbers: Numbers): Phrases => ({
     if (of === "zero") return `${TURN_ROUND}; del cero viene ${part}.`;
     if (of.startsWith("heading:"))
       return `Mida cuánto se desvía ${nameOf(of.slice("heading:".length))} hacia un lado en planta (desplazamiento lateral entre sus extremos); de ahí viene ${part}.`;
-    return `Levante el inclinómetro, limpie el sitio y lea otra vez ${nameOf(of)} (${path}); de esa lectura viene ${part}.`;
+    return `Levante el inclinómetro, limpie el sitio y repita ${nameOf(path)}; de ahí viene ${part}.`;
   },
   doubt: (likelier, readings, causes) => {
     const first = likelier ?? numbers.all(readings);
     return [
       likelier === null
-        ? `Los números no dicen cuál está mal: lea otra vez ${first}.`
-        : `Lo más probable es que esté mal ${first}: léala otra vez primero.`,
+        ? `Los números no dicen cuál está mal: repita ${first}.`
+        : `Lo más probable es que esté mal ${first}: repítala primero.`,
       ...(causes.length === 0 ? [] : [`Lo más probable: ${numbers.any(causes)}.`]),
     ].join(" ");
   },

@@ -1,5 +1,5 @@
 import type { ProblemCatalogue } from "../catalogue.js";
-import { boundsText, near, written } from "../problem-words.js";
+import { boundsText, isSigned, near, numberMeant, written } from "../problem-words.js";
 
 const EXPECTED = {
   number: "un número",
@@ -44,7 +44,7 @@ const didYouMean = (suggestion: string): string => `¿quiso decir "${suggestion}
 
 export const problems: ProblemCatalogue = {
   "not-json": ({ line, column }) =>
-    `no es JSON válido desde la línea ${line}, columna ${column}; busque ahí una coma, una comilla o un corchete que falte`,
+    `no es JSON válido desde la línea ${line}, columna ${column}; busque ahí una coma, una comilla o un corchete que falte, o un número con coma en vez de punto`,
   "not-a-case": ({ expected, got }) =>
     `no es un caso de Halfturn: "format" tiene que ser "${expected}" y es ${got}; dé un fichero hecho con "halfturn new"`,
   "wrong-version": ({ got, newest }) =>
@@ -54,11 +54,16 @@ export const problems: ProblemCatalogue = {
       ? `${n.plain(got / 1e6, 1)} MB es más de lo que un caso puede tener (${n.plain(limit / 1e6, 1)} MB); compruebe que es el caso y no un registro`
       : `listas y objetos anidados ${got} veces, se permiten ${limit}; revise los corchetes`,
   missing: ({ allowed }, n) => (allowed ? `falta; escriba ${n.any(allowed)}` : "falta; añádalo"),
-  "wrong-type": ({ expected, got, value }) =>
-    `tiene que ser ${EXPECTED[expected]} y es ${KINDS[got]} (${value}); escriba ${EXPECTED[expected]}`,
+  "wrong-type": ({ expected, got, value }) => {
+    const meant = expected === "number" && got === "string" ? numberMeant(value) : null;
+    if (meant !== null) return `es "${value}", que es un texto y no un número; escriba ${meant}: con punto, sin comillas ni unidad`;
+    return `tiene que ser ${EXPECTED[expected]} y es ${KINDS[got]} (${value}); escriba ${EXPECTED[expected]}`;
+  },
   "out-of-range": (params, n) => {
     const got = written(params.got, n);
     const bounds = boundsText(params, n, BOUNDS);
+    if (params.of === "number" && isSigned(params))
+      return `es ${got} y nunca es negativo; escriba su tamaño, y el sentido con la palabra que va al lado`;
     if (params.of === "number") return `es ${got} y tiene que ser ${bounds}; corríjalo`;
     return params.of === "list"
       ? `tiene ${got} elementos y debe tener ${bounds}; añada o quite`
@@ -71,7 +76,7 @@ export const problems: ProblemCatalogue = {
     `no se conoce la clave "${key}"; ${didYouMean(suggestion)} Corríjala, o empiece una clave propia por x-`,
   "key-not-here": ({ key }) => `la clave "${key}" no corresponde a esta forma de entrada; quítela`,
   "unknown-shaft": ({ got, allowed, suggestion }, n) =>
-    `no hay ningún árbol "${got}" en esta línea de transmisión; ${near(suggestion, didYouMean)}escriba ${n.any(allowed)}`,
+    `no hay ningún árbol "${got}" en esta línea de transmisión; ${near(suggestion, didYouMean)}escriba ${n.any(allowed)} ("source" es la salida de la caja de cambios o de transferencia, "driven" el piñón)`,
   "unknown-reference": ({ of, got, allowed, suggestion }, n) =>
     allowed.length === 0
       ? `no hay ${OF[of]} "${got}" en este caso, ni otra cosa así; añádala primero`
@@ -84,7 +89,7 @@ export const problems: ProblemCatalogue = {
   "count-mismatch": ({ of, expected, got }) =>
     of === "sections"
       ? `${got} tramos, pero las juntas anotadas piden ${expected} (siempre un tramo menos que juntas); añada o quite tramos o juntas`
-      : `${got} lecturas en la comprobación del cero, que van por pares: primera y vuelta; deje ${expected}`,
+      : `la comprobación del cero tiene ${got === 1 ? "1 lectura" : `${got} lecturas`}, y van por pares, primera y vuelta; deje ${expected}`,
   contradiction: ({ key, relation, other, got, limit }, n) =>
     `"${key}" es ${written(got, n)} y tiene que ser ${relation === "at-least" ? "al menos" : "menor que"} "${other}" (${written(limit, n)}); corrija uno de los dos`,
   "same-shaft": ({ shaft }) =>
