@@ -6,6 +6,9 @@ import type { Driveline } from "./driveline.js";
 /** How far a phasing may be from in line or a quarter turn, and a shaft from the common plane, before the sum of angles says nothing. Agreed design value. */
 const BENCH_TOLERANCE = degreesToRadians(0.5);
 
+/** A component of a direction below this is nought: no gauge shows it, and the decomposition takes no subnormal numbers. */
+const NO_COMPONENT = 1e-12;
+
 /** Signs of the joints in the add-and-subtract sum, or null where the rule does not apply: a joint that is no cross, a phasing neither in line nor a quarter turn. */
 export function benchSigns(driveline: Driveline): readonly (1 | -1)[] | null {
   if (driveline.joints.some((joint) => joint.kind !== "cross")) return null;
@@ -25,7 +28,7 @@ export function benchSigns(driveline: Driveline): readonly (1 | -1)[] | null {
 export function outOfPlane(poses: readonly ShaftPose[]): Radians {
   const directions = poses.map((pose) => {
     const d = directionOf(pose);
-    return [d.x, d.y, d.z];
+    return [d.x, d.y, d.z].map((component) => (Math.abs(component) < NO_COMPONENT ? 0 : component));
   });
   const rows = new Matrix(directions);
   const { realEigenvalues, eigenvectorMatrix } = new EigenvalueDecomposition(rows.transpose().mmul(rows), { assumeSymmetric: true });

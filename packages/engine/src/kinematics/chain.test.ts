@@ -71,9 +71,8 @@ describe("a chain of joints as one map", () => {
           expect(close(harmonic(row, 2), orderAmplitude(uneven, 1))).toBe(true);
           expect(close(harmonic(row, 4), orderAmplitude(uneven, 2))).toBe(true);
           expect(close(peak(row, 2), peakAccelerationCoefficient(uneven))).toBe(true);
-          row.forEach((value, step) => {
-            expect(Math.abs(transmissionErrorAt(map, (2 * Math.PI * step) / SAMPLES) - value)).toBeLessThan(1e-10);
-          });
+          const apart = row.map((value, step) => Math.abs(transmissionErrorAt(map, (2 * Math.PI * step) / SAMPLES) - value));
+          expect(Math.max(...apart)).toBeLessThan(1e-10);
         });
       }),
       { numRuns: 60 },
