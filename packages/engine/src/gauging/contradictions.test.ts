@@ -149,6 +149,12 @@ describe("turn-round check", () => {
   });
 });
 
+test("a gauge finer than anything real contradicts itself without a fault of the program", () => {
+  const readings = [absolute("source", "along", -3), absolute("source", "along", -89.9, -1), absolute("driven", "along", 0.1, -1)];
+  const model = fuse(readings, { zeroCheckDeg: [-80, -80], resolutionDeg: 1e-9, accuracyDeg: 0 });
+  expect(model.findings.some(({ severity }) => severity === "stop")).toBe(true);
+});
+
 test("two contradictions in one gauging are both reported", () => {
   const twoPiece = drivelineWith("front", "back");
   const ends = (shaft: string, a: number, b: number) => [absolute(shaft, "source-end", a), absolute(shaft, "driven-end", b)];

@@ -116,7 +116,10 @@ const againstAll = (observations: readonly Observation[], target: number): Compa
 const largest = (disagreements: readonly (Disagreement | null)[]): Disagreement | null =>
   disagreements.reduce((best, next) => (next !== null && (best === null || next.size > best.size) ? next : best), null);
 
-/** The comparison that shows a contradiction most plainly, of those that touch a suspect if any does. Needs at least one suspect whose redundancy is not nought. */
+/**
+ * The comparison that shows a contradiction most plainly, of those that touch a suspect if any does.
+ * Needs at least one observation that the others foretell; a suspect is not always one, beside a gauge much finer than the belief in its zero.
+ */
 export function plainestDisagreement(observations: readonly Observation[], suspects: readonly number[]): Disagreement {
   const isShaftReading = (k: number): boolean => observations[k]?.kind !== "zero-check";
   const all = comparisonsIn(observations);
@@ -124,8 +127,8 @@ export function plainestDisagreement(observations: readonly Observation[], suspe
     ({ target, members }) => suspects.includes(target) || members.some((k) => suspects.includes(k) && isShaftReading(k)),
   );
   const measured = (comparisons: readonly Comparison[]) => largest(comparisons.map((comparison) => measure(comparison, observations)));
-  const generic = () => measured(suspects.map((target) => againstAll(observations, target)));
-  const plainest = measured(touching) ?? measured(all) ?? generic();
-  if (!plainest) throw new RangeError("none of the suspects can be compared with anything");
+  const generic = (targets: readonly number[]) => measured(targets.map((target) => againstAll(observations, target)));
+  const plainest = measured(touching) ?? measured(all) ?? generic(suspects) ?? generic(observations.map((_, k) => k));
+  if (!plainest) throw new RangeError("no observation can be compared with the others");
   return plainest;
 }
