@@ -68,4 +68,11 @@ const limitProblems = ({ limits }: Case): readonly PlacedProblem[] => [
     "drivenAccelerationWarnRadS2",
   ),
   ...contradicts(["limits", "benchAcceptedDeg"], [limits?.benchAcceptedDeg, "at-least", limits?.benchMetDeg], "benchMetDeg"),
+  ...(["cross", "doubleCross", "ball", "flexible"] as const).flatMap((kind) =>
+    contradicts(
+      ["limits", `${kind}MaximumDeg`],
+      [limits?.[`${kind}MaximumDeg`], "at-least", limits?.[`${kind}MinimumDeg`]],
+      `${kind}MinimumDeg`,
+    ),
+  ),
 ];

@@ -141,6 +141,13 @@ describe("one fault, one problem, named by its place", () => {
     ],
     [
       ["limits"],
+      { doubleCrossMinimumDeg: 4, doubleCrossMaximumDeg: 3 },
+      "contradiction",
+      "limits.doubleCrossMaximumDeg",
+      { key: "doubleCrossMaximumDeg", relation: "at-least", other: "doubleCrossMinimumDeg", got: 3, limit: 4 },
+    ],
+    [
+      ["limits"],
       { benchMetDeg: 1, benchAcceptedDeg: 0.5 },
       "contradiction",
       "limits.benchAcceptedDeg",

@@ -28,30 +28,38 @@ describe("the interval of a length", () => {
   const BINOMIAL = 0.012;
   const TRIALS = 3000;
 
-  function coverage(truth: number): number {
+  /** A vector of unit scatter along the truth and `across` at right angles to it. */
+  function coverage(truth: number, across: number): number {
     const uniform = uniformDeviates(42);
     const normal = normalDeviates(uniform);
-    const noise = Array.from({ length: 1000 }, () => [normal(), normal()] as const);
+    const noise = Array.from({ length: 1000 }, () => [normal(), across * normal()] as const);
     let hits = 0;
     for (let trial = 0; trial < TRIALS; trial++) {
       const x = truth + normal();
-      const y = normal();
+      const y = across * normal();
       const value = Math.hypot(x, y);
       const draws = Float64Array.from(noise, ([dx, dy]) => Math.hypot(x + dx, y + dy));
-      const { low, high } = boundedInterval(value, regionIncludesZero(x, y, { xx: 1, xy: 0, yy: 1 }), draws, Float64Array.from(draws));
+      const { low, high } = boundedInterval(
+        value,
+        regionIncludesZero(x, y, { xx: 1, xy: 0, yy: across ** 2 }),
+        draws,
+        Float64Array.from(draws),
+      );
       if (low <= truth && truth <= high) hits++;
     }
     return hits / TRIALS;
   }
 
-  test.each([3, 4, 8])("covers a truth %i standard uncertainties from zero in 95 % of trials", (truth) => {
-    expect(Math.abs(coverage(truth) - 0.95)).toBeLessThan(BINOMIAL + 0.01);
-  });
-  test.each([0, 0.5, 1, 2])("covers a truth %f standard uncertainties from zero at least as often", (truth) => {
-    expect(coverage(truth)).toBeGreaterThan(0.95 - BINOMIAL);
+  describe.each([1, 0.5, 0.1, 0])("with %f times the scatter across", (across) => {
+    test.each([3, 4, 8])("covers a truth %i standard uncertainties from zero in 95 % of trials", (truth) => {
+      expect(Math.abs(coverage(truth, across) - 0.95)).toBeLessThan(BINOMIAL + 0.01);
+    });
+    test.each([0, 0.5, 1, 2])("covers a truth %f standard uncertainties from zero at least as often", (truth) => {
+      expect(coverage(truth, across)).toBeGreaterThan(0.95 - BINOMIAL);
+    });
   });
   test("has no lower bound where zero is plausible", () => {
     const draws = Float64Array.from({ length: 100 }, (_, k) => (k + 1) / 100);
-    expect(boundedInterval(0.1, true, draws, draws)).toEqual({ low: 0, high: 0.95 });
+    expect(boundedInterval(0.1, true, draws, draws)).toEqual({ low: 0, high: 0.98 });
   });
 });

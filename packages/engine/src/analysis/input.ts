@@ -13,7 +13,9 @@ export interface AnalysisInput {
   readonly maxShaftSpeed: Rpm | null;
   /** Stop findings that a person has accepted. */
   readonly accepted: readonly FindingCode[];
+  /** Monte Carlo draws, a whole number of 20 or more, below which no 95 % interval can be told: a RangeError then. */
   readonly draws: number;
+  /** Any integer; only its low 32 bits count. */
   readonly seed: number;
   /** Place of the driveline in the case file, for findings: `drivelines[0]`. */
   readonly path: string;

@@ -121,6 +121,27 @@ describe("a chain of joints as one map", () => {
     );
   });
 
+  test("depends on the sum of the phasings on both sides of a ball joint, wherever its mark is drawn", () => {
+    const degree = fc.double({ min: -180, max: 180, noNaN: true });
+    const angle = fc.double({ min: -15, max: 15, noNaN: true });
+    const lying = fc.array(fc.tuple(angle, angle), { minLength: 4, maxLength: 4 });
+    fc.assert(
+      fc.property(lying, degree, degree, degree, (angles, first, second, mark) => {
+        const poses = angles.map(([i, h]) => pose(i, h));
+        const whole = (phasings: readonly number[]) =>
+          unevennessOf(wholeChain(chainState(driveline(["cross", "ball", "cross"], phasings), poses)));
+        expect(Math.abs(whole([first + mark, second - mark]) - whole([first, second]))).toBeLessThan(ROUNDING);
+      }),
+    );
+  });
+
+  test("goes through a straight ball joint as through a shaft that has none", () => {
+    const [source, front, driven] = [pose(2, 1), pose(5, -3), pose(-1, 0)];
+    const with3 = wholeChain(chainState(driveline(["cross", "ball", "cross"], [20, 37]), [source, front, front, driven]));
+    const with2 = wholeChain(chainState(driveline(["cross", "cross"], [57]), [source, front, driven]));
+    expect(Math.abs(unevennessOf(with3) - unevennessOf(with2))).toBeLessThan(ROUNDING);
+  });
+
   test("does not change with the frame it is seen from", () => {
     fc.assert(
       fc.property(chains, fc.double({ min: -60, max: 60, noNaN: true }), ({ line, poses }, yaw) => {

@@ -27,7 +27,7 @@ export interface Section {
   readonly id: string;
   /**
    * From the source-end yoke to the driven-end yoke, right-hand about the shaft direction, modulo pi; 0 = yokes in line.
-   * null = not known. Beside a ball or flexible joint, which has no yoke, it needs a mark carried through that joint.
+   * null = not known. Beside a ball or flexible joint, which has no yoke, it is counted to a mark carried straight across that joint.
    */
   readonly phasing: Radians | null;
   readonly phasingMeasured: boolean;

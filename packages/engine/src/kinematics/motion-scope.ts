@@ -23,7 +23,8 @@ export const isBetween = (section: number, disturbing: readonly number[]): boole
 
 /**
  * The motion over joints [from, to] depends on how the disturbing joints stand to one another, hence on every phasing between the first and the last of them.
- * One disturbing joint alone needs no phasing at all.
+ * One disturbing joint alone needs no phasing at all. Beside a joint without yokes a phasing runs to a mark carried straight across it, whose place such a
+ * joint keeps, since it turns evenly (docs/decisions/0004).
  */
 function known(driveline: Driveline, from: number, to: number): boolean {
   const disturbing = disturbingJoints(driveline, from, to);
