@@ -1,5 +1,6 @@
 export type { BlockSettings } from "./blocks.js";
 export type { PulseNote } from "./clean-pulses.js";
+export * from "./human-weighting.js";
 export * from "./order-tracking.js";
 export { type ShaftAngle, shaftAngleFromSpeeds } from "./shaft-angle.js";
 export type { SignalFault, SignalFaultCode, SignalResult } from "./signal-fault.js";
