@@ -33,9 +33,11 @@ export function regionIncludesZero(x: number, y: number, { xx, xy, yy }: PlaneCo
 /**
  * 95 % interval of a quantity bounded by zero: the length of a vector that is known with errors.
  *
- * Where zero is a plausible vector, [0, one-sided bound], the bound being the upper end that the interval would have in any case: to move on to the lower
- * 95 % point whenever zero comes into reach lets the data choose between two intervals, which then hold a truth of 2 to 4 u in 90 to 92 cases of 100 only
- * (Feldman and Cousins, "Unified approach to the classical statistical analysis of small signals", Phys. Rev. D 57, 1998; the figures by simulation).
+ * Where zero is a plausible vector, [0, one-sided bound]: the 95 % point of the draws, moved on by as much as the 97.5 % point of the measuring errors alone lies
+ * beyond their 95 % point. With measuring errors alone that is the upper end which the interval would have in any case; letting what was read choose between
+ * that end and a lower one would hold a truth of 2 to 4 u in 90 to 92 cases of 100 only (Feldman and Cousins, "Unified approach to the classical statistical
+ * analysis of small signals", Phys. Rev. D 57, 1998; figures by simulation). Errors of origin `assumed` ask for no such care.
+ *
  * Elsewhere the symmetric interval of the draws, less twice the bias that measuring errors give a
  * length: errors across a vector can only lengthen it, once in the reading and once more in the draws about the reading (median bias correction after
  * B. Efron, "Nonparametric standard errors and confidence intervals", Can. J. Stat. 9, 1981). Errors of origin `assumed` need none, since they
@@ -46,8 +48,9 @@ export function regionIncludesZero(x: number, y: number, { xx, xy, yy }: PlaneCo
 export function boundedInterval(value: number, includesZero: boolean, draws: Float64Array, measured: Float64Array): Interval {
   const tail = (1 - DEFAULT_COVERAGE) / 2;
   if (includesZero) {
-    const [high] = quantiles(draws, [1 - tail]) as [number];
-    return { low: 0, high: Math.max(value, high) };
+    const [bound] = quantiles(draws, [DEFAULT_COVERAGE]) as [number];
+    const [nearer, farther] = quantiles(measured, [DEFAULT_COVERAGE, 1 - tail]) as [number, number];
+    return { low: 0, high: Math.max(value, bound + farther - nearer) };
   }
   const [low, high] = quantiles(draws, [tail, 1 - tail]) as [number, number];
   const [median] = quantiles(measured, [0.5]) as [number];

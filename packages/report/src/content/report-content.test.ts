@@ -77,7 +77,8 @@ describe.each(EXAMPLE_NAMES)("the report of %s", (name) => {
 });
 
 test("an acceleration inside its limit that may pass the caution says so in the conclusion and in its row", () => {
-  const content = reportContent(sampleReport(exampleCase("two-piece")));
+  const limits = { equivalentMaximumDeg: 4, drivenAccelerationOverRadS2: 500 };
+  const content = reportContent(sampleReport({ ...exampleCase("two-piece"), limits }));
   expect(noticesOf(content)[0]?.lines.join("\n")).toMatch(/within its limit, but it may pass 300 rad\/s², where caution begins/);
   expect(cellsOf(tableOf(content, "Motion, with accelerations at the highest shaft speed"))).toContain("within limits, caution");
 });
