@@ -1,5 +1,6 @@
 export * from "./contract/index.js";
 export * from "./convert/index.js";
+export * from "./correction/index.js";
 export * from "./examples.js";
 export { caseJsonSchemaText } from "./json-schema.js";
 export * from "./new-case.js";

@@ -1,5 +1,8 @@
 export * from "./analysis-contract.js";
 export * from "./analysis-to-json.js";
+export * from "./correction-contract.js";
 export * from "./orders-contract.js";
 export * from "./orders-to-json.js";
+export * from "./plan-to-json.js";
+export { type CorrectionBasis, predictionToJson } from "./prediction-to-json.js";
 export { angleQuantity, degrees, quantity } from "./quantity.js";

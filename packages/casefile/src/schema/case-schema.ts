@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { adjuster } from "./adjusters.js";
+import { correction } from "./correction.js";
 import { driveline } from "./driveline.js";
 import { gauging } from "./gauging.js";
 import { limits } from "./limits.js";
@@ -48,6 +49,6 @@ export const caseSchema = z.object({
   observations: openObjects.optional(),
   runouts: openObjects.optional(),
   balance: openObjects.optional(),
-  corrections: openObjects.optional(),
+  corrections: z.array(correction).max(200).optional(),
   notes: text.optional(),
 });
