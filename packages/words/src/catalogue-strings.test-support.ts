@@ -1,6 +1,7 @@
 import { type CoincidenceJson, type PowertrainNote, PROBLEM_CODES, type Problem } from "@halfturn/casefile";
 import { FINDING_CODES, type Finding, type FindingParams } from "@halfturn/engine/findings";
 import { type Catalogue, problemText } from "./catalogue.js";
+import { correctionStrings } from "./correction-strings.test-support.js";
 import { findingText } from "./finding-text.js";
 import { noteText } from "./order-words.js";
 
@@ -96,11 +97,13 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
     numbers: _numbers,
     language: _language,
     explanations,
+    correction,
     phrases,
     orders,
     ...rest
   } = catalogue;
   walk(found, "", rest);
+  for (const [key, text] of correctionStrings(correction, catalogue.numbers)) found.set(`correction.${key}`, text);
   walk(found, "phrases.causes", phrases.causes);
   walk(found, "phrases.places", phrases.places);
   const { coincidence, notes: _notes, ...orderLabels } = orders;

@@ -1,6 +1,7 @@
 import type { Problem, ProblemCode, ProblemParams } from "@halfturn/casefile";
 import type { FindingCode, Severity } from "@halfturn/engine/findings";
 import type { Cautions } from "./cautions.js";
+import type { CorrectionWords } from "./correction-words.js";
 import type { Explanations } from "./explanations.js";
 import type { FigureWords } from "./figure-words.js";
 import type { FindingReader } from "./finding-reader.js";
@@ -38,6 +39,7 @@ export interface Catalogue {
   readonly orders: OrderWords;
   readonly explanations: Explanations;
   readonly cautions: Cautions;
+  readonly correction: CorrectionWords;
   readonly terminal: Terminal;
 }
 

@@ -3,6 +3,8 @@ export { drivelineName, drivelineOfPath, namesOf } from "./case-names.js";
 export { type Catalogue, type FindingCatalogue, type FindingWords, type ProblemCatalogue, problemText } from "./catalogue.js";
 export { catalogueOf, catalogues } from "./catalogues.js";
 export { CAUTION_STEPS, type CautionId, type Cautions, cautionsOf } from "./cautions.js";
+export { type CorrectionNames, correctionNames, shortAngle, shortLength } from "./correction-reader.js";
+export { type CorrectionText, type CorrectionWords, changeProblemText, correctionText, quantityFaultText } from "./correction-words.js";
 export type { BenchComparison, Explanations } from "./explanations.js";
 export { type FigureCatalogue, figureLabelsOf } from "./figure-labels.js";
 export type { FindingReader } from "./finding-reader.js";

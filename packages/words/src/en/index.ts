@@ -1,6 +1,7 @@
 import type { Catalogue } from "../catalogue.js";
 import { numbersOf } from "../numbers/numbers.js";
 import { cautions } from "./cautions.js";
+import { correction } from "./correction.js";
 import { explanations } from "./explanations.js";
 import { figures } from "./figures.js";
 import { limitFindings } from "./findings-limits.js";
@@ -29,5 +30,6 @@ export const en: Catalogue = {
   orders: orders(numbers),
   explanations: explanations(numbers),
   cautions,
+  correction,
   terminal,
 };

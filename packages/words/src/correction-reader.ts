@@ -1,0 +1,92 @@
+import type { Case } from "@halfturn/casefile";
+import type { FindingParams } from "@halfturn/engine/findings";
+import { drivelineName, namesOf } from "./case-names.js";
+import type { Catalogue } from "./catalogue.js";
+import type { Numbers } from "./numbers/numbers.js";
+import { written } from "./problem-words.js";
+
+/** What a person calls the things that reasons and instructions speak of. */
+export interface CorrectionNames {
+  readonly adjuster: (id: string) => string;
+  readonly state: (id: string) => string;
+  readonly driveline: (id: string) => string;
+  /** A shaft, section or joint; of the first driveline that has one of that id where no driveline is named. */
+  readonly part: (id: string, driveline?: string) => string;
+}
+
+/** The names of a case, with an id standing for itself where it has no label. */
+export function correctionNames(document: Case, catalogue: Catalogue): CorrectionNames {
+  const at = (id: string | undefined): number => document.drivelines.findIndex((driveline) => driveline.id === id);
+  const having = (part: string): number =>
+    document.drivelines.findIndex(({ sections, joints }) => [...sections, ...joints].some(({ id }) => id === part));
+  return {
+    adjuster: (id) => document.adjusters?.find((adjuster) => adjuster.id === id)?.label ?? id,
+    state: (id) => document.states?.find((state) => state.id === id)?.label ?? (id === "as-gauged" ? catalogue.correction.asGauged : id),
+    driveline: (id) => (at(id) < 0 ? id : drivelineName(document, at(id), catalogue)),
+    part: (id, driveline) => namesOf(document, Math.max(0, driveline === undefined ? having(id) : at(driveline)), catalogue)(id),
+  };
+}
+
+/** Reads the data of a reason or an instruction for a sentence. A missing number reads as an ellipsis, so that a sentence never breaks off in an error. */
+export interface CorrectionReader {
+  readonly numbers: Numbers;
+  readonly has: (key: string) => boolean;
+  readonly is: (key: string, value: string | number | boolean) => boolean;
+  readonly text: (key: string) => string;
+  /** The number itself; 0 where there is none. */
+  readonly value: (key: string) => number;
+  /** A number as it is, without a unit. */
+  readonly plain: (key: string) => string;
+  /** Sizes without their sign: what the sign means is left to a word. */
+  readonly length: (key: string) => string;
+  readonly angle: (key: string) => string;
+  /** An angle with its sign. */
+  readonly signedAngle: (key: string) => string;
+  readonly adjuster: string;
+  readonly driveline: string;
+  readonly state: string;
+  readonly states: (key: string) => readonly string[];
+  /** The name of the part whose id stands under the key. */
+  readonly part: (key: string) => string;
+}
+
+const UNKNOWN = "…";
+/** A bolt is bought and a tape is read to a tenth of a millimetre at best, a wedge to a tenth of a degree and a phasing to a hundredth. */
+const LENGTH_DECIMALS = 1;
+const ANGLE_DECIMALS = 2;
+
+const shortened = (value: number, decimals: number, numbers: Numbers): string => written(Number(value.toFixed(decimals)) + 0, numbers);
+
+/** "2.5°": no more decimals than the angle has, two at most. */
+export const shortAngle = (degrees: number, numbers: Numbers): string => `${shortened(degrees, ANGLE_DECIMALS, numbers)}°`;
+export const shortLength = (millimetres: number, numbers: Numbers): string => `${shortened(millimetres, LENGTH_DECIMALS, numbers)} mm`;
+
+export function correctionReader(params: FindingParams, names: CorrectionNames, numbers: Numbers): CorrectionReader {
+  const text = (key: string): string => (params[key] === undefined ? UNKNOWN : String(params[key]));
+  const format = (key: string, by: (value: number) => string): string => {
+    const value = params[key];
+    return typeof value === "number" ? by(value) : UNKNOWN;
+  };
+  const value = (key: string): number => (typeof params[key] === "number" ? (params[key] as number) : 0);
+  const driveline = params.driveline === undefined ? undefined : text("driveline");
+  const list = (key: string): readonly string[] => {
+    const entry = params[key];
+    return Array.isArray(entry) ? (entry as readonly string[]) : [];
+  };
+  return {
+    numbers,
+    has: (key) => params[key] !== undefined,
+    is: (key, wanted) => params[key] === wanted,
+    text,
+    value,
+    plain: (key) => format(key, (number) => shortened(number, 3, numbers)),
+    length: (key) => format(key, (number) => shortLength(Math.abs(number), numbers)),
+    angle: (key) => format(key, (number) => shortAngle(Math.abs(number), numbers)),
+    signedAngle: (key) => format(key, (number) => shortAngle(number, numbers)),
+    adjuster: names.adjuster(text("adjuster")),
+    driveline: driveline === undefined ? UNKNOWN : names.driveline(driveline),
+    state: names.state(text("state")),
+    states: (key) => list(key).map(names.state),
+    part: (key) => names.part(text(key), driveline),
+  };
+}

@@ -1,0 +1,126 @@
+import type { ChangeProblem, ChangeProblemCode, ChangeProblemParams, FileUnit, WrittenChange } from "@halfturn/casefile";
+import type { AdjusterKind, InstructionCode, LimitKind, LookCode, PredictionVerdict, ReasonCode } from "@halfturn/engine/correction";
+import type { FindingParams } from "@halfturn/engine/findings";
+import type { QuantityFault, QuantityFaultCode } from "@halfturn/engine/units";
+import type { Catalogue } from "./catalogue.js";
+import { type CorrectionNames, type CorrectionReader, correctionReader, shortAngle, shortLength } from "./correction-reader.js";
+import type { Numbers } from "./numbers/numbers.js";
+
+/** What nobody measured: the part of a missing measurement's name before its colon. */
+export const MISSING_KINDS = [
+  "length",
+  "centre-to-joint",
+  "bearing",
+  "spring-position",
+  "pad-length",
+  "slip",
+  "first-joint",
+  "axle-guide",
+] as const;
+export type MissingKind = (typeof MISSING_KINDS)[number];
+
+/** Everything that is said about correcting, on the terminal and in the report. */
+export interface CorrectionWords {
+  /** One sentence or two for each step of the work. */
+  readonly instructions: { readonly [Code in InstructionCode]: (of: CorrectionReader) => string };
+  /** What stands in the way, and what to do about it. */
+  readonly reasons: { readonly [Code in ReasonCode]: (of: CorrectionReader) => string };
+  /** One line each: what is wrong with a change as typed, and what to type instead. */
+  readonly changeProblems: {
+    readonly [Code in ChangeProblemCode]: (params: ChangeProblemParams[Code], numbers: Numbers, faultText: string) => string;
+  };
+  readonly quantityFaults: { readonly [Code in QuantityFaultCode]: (params: QuantityFault["params"]) => string };
+  readonly looks: { readonly [Code in LookCode]: string };
+  readonly predictionVerdicts: { readonly [V in PredictionVerdict["verdict"]]: string };
+  readonly limits: { readonly [K in LimitKind]: string };
+  /** "3° nose up"; `positive` says which way. */
+  readonly amounts: { readonly [K in AdjusterKind]: (amount: string, positive: boolean) => string };
+  readonly missing: { readonly [K in MissingKind]: (name: string) => string };
+  readonly units: { readonly [U in FileUnit]: (amount: string, one: boolean) => string };
+  readonly asGauged: string;
+  readonly nothing: string;
+
+  readonly predicted: string;
+  readonly plans: string;
+  /** "Plan 1". */
+  readonly planNumber: (number: number) => string;
+  readonly chance: (share: string) => string;
+  readonly chanceUnknown: (share: string) => string;
+  readonly labour: (amount: string) => string;
+  readonly state: string;
+  readonly slipTravel: string;
+  readonly pulledOut: (length: string) => string;
+  readonly pushedIn: (length: string) => string;
+  readonly arrow: (before: string, after: string) => string;
+  readonly tightest: (limit: string, value: string, bound: string, state: string) => string;
+  readonly whatToDo: string;
+  readonly comparisons: string;
+  readonly doingNothing: string;
+  readonly bestSingle: string;
+  readonly noSingle: string;
+  readonly withoutAxle: string;
+  readonly none: string;
+  readonly toMeasure: string;
+  readonly nothingToMeasure: string;
+  readonly measureGain: (what: string, gain: string) => string;
+  readonly measureFirst: (what: string) => string;
+  readonly infeasible: string;
+  readonly nearest: (changes: string) => string;
+  readonly blocks: string;
+  readonly blockLimit: (limit: string, value: string, bound: string, state: string) => string;
+  readonly blockHard: (changes: string, why: string) => string;
+  readonly notUsed: string;
+  readonly examined: (count: string) => string;
+  readonly anglesOnly: string;
+  readonly neverFit: string;
+  readonly chosen: (number: number, path: string) => string;
+  readonly chooseHint: (path: string) => string;
+  readonly foretold: string;
+  readonly measured: string;
+  readonly lookAt: string;
+  readonly chosenOn: (date: string) => string;
+}
+
+/** Names, numbers and words together. */
+export interface CorrectionText {
+  readonly change: (change: WrittenChange, kind: AdjusterKind | undefined) => string;
+  readonly instruction: (instruction: { readonly code: InstructionCode; readonly params: FindingParams }) => string;
+  readonly reason: (reason: { readonly code: ReasonCode; readonly params: FindingParams }) => string;
+  readonly missing: (of: string) => string;
+}
+
+export function correctionText({ correction, numbers }: Catalogue, names: CorrectionNames): CorrectionText {
+  return {
+    change: ({ adjuster, amount, unit }, kind) => {
+      const size = Math.abs(amount);
+      const text =
+        unit === "deg"
+          ? shortAngle(size, numbers)
+          : unit === "mm"
+            ? shortLength(size, numbers)
+            : correction.units.step(String(size), size === 1);
+      const way = kind ? correction.amounts[kind](text, amount > 0) : `${amount < 0 ? "-" : ""}${text}`;
+      return `${names.adjuster(adjuster)}: ${way}`;
+    },
+    instruction: ({ code, params }) => correction.instructions[code](correctionReader(params, names, numbers)),
+    reason: ({ code, params }) => correction.reasons[code](correctionReader(params, names, numbers)),
+    missing: (of) => {
+      const [kind = "", id = ""] = of.split(":");
+      const known = MISSING_KINDS.find((candidate) => candidate === kind);
+      if (!known) return of;
+      return correction.missing[known](kind === "pad-length" ? names.adjuster(id) : id === "" ? "" : names.part(id));
+    },
+  };
+}
+
+/** Why a change as typed cannot be made, on one line. */
+export function changeProblemText({ correction, numbers }: Catalogue, problem: ChangeProblem): string {
+  const fault = problem.code === "amount-unreadable" ? quantityFaultText(correction, problem.params.fault) : "";
+  // The union's code and params belong together; the compiler cannot follow that through an index.
+  const words = correction.changeProblems[problem.code] as (params: ChangeProblem["params"], numbers: Numbers, fault: string) => string;
+  return words(problem.params, numbers, fault);
+}
+
+/** What is wrong with a number as typed, without its place. */
+export const quantityFaultText = ({ quantityFaults }: CorrectionWords, { code, params }: Pick<QuantityFault, "code" | "params">): string =>
+  quantityFaults[code](params);
