@@ -3,7 +3,6 @@ import type { FindingCode, Severity } from "@halfturn/engine/findings";
 import type { Cautions } from "./cautions.js";
 import type { CorrectionWords } from "./correction-words.js";
 import type { Explanations } from "./explanations.js";
-import type { FigureWords } from "./figure-words.js";
 import type { FindingReader } from "./finding-reader.js";
 import type { Labels } from "./labels.js";
 import type { Language } from "./language.js";
@@ -34,7 +33,6 @@ export interface Catalogue {
   readonly problems: ProblemCatalogue;
   /** What a problem without a place is about. */
   readonly wholeFile: string;
-  readonly figures: FigureWords;
   readonly phrases: Phrases;
   readonly orders: OrderWords;
   readonly explanations: Explanations;

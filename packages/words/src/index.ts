@@ -6,7 +6,6 @@ export { CAUTION_STEPS, type CautionId, type Cautions, cautionsOf } from "./caut
 export { type CorrectionNames, correctionNames, shortAngle, shortLength } from "./correction-reader.js";
 export { type CorrectionText, type CorrectionWords, changeProblemText, correctionText, quantityFaultText } from "./correction-words.js";
 export type { BenchComparison, Explanations } from "./explanations.js";
-export { type FigureCatalogue, figureLabelsOf } from "./figure-labels.js";
 export type { FindingReader } from "./finding-reader.js";
 export { type FindingText, findingReader, findingText } from "./finding-text.js";
 export type { Labels, Step } from "./labels.js";

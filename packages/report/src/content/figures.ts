@@ -2,12 +2,12 @@ import {
   accelerationChart,
   cancellationView,
   type FigureOptions,
+  figureLabelsOf,
   phasingView,
   planView,
   sideView,
   transmissionErrorChart,
 } from "@halfturn/figures";
-import { figureLabelsOf } from "@halfturn/words";
 import type { Figure } from "./blocks.js";
 import { pictureOf } from "./picture-of.js";
 import type { Subject } from "./subject.js";
@@ -22,7 +22,7 @@ function descriptionOf(svg: string): string {
 
 /** Every view of a gauged driveline, in the theme for paper; a screen in the dark shows them on white. */
 export function figureBlocks(subject: Subject): readonly Figure[] {
-  const labels = figureLabelsOf(subject.catalogue);
+  const labels = figureLabelsOf(subject.catalogue.language);
   const options: FigureOptions = { labels, theme: "print" };
   const picture = pictureOf(subject);
   const views: readonly (readonly [caption: string, svg: string])[] = [

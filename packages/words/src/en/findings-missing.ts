@@ -12,6 +12,12 @@ export const missingFindings = {
     says: (of) => `${of.name("shaft")} was not gauged; its joints and everything across them are unknown.`,
     doNext: (of) => `${of.readPlace("read")} Note which end is lower.`,
   },
+  "gauging.level-not-read": {
+    title: "No shaft read against the horizontal",
+    says: (of) =>
+      `${of.numbers.all(of.names("shafts"))} were read against one another only: the angles of the joints between them hold, but how the shafts lie was taken as level on average, give or take ${of.gauged("assumedDeg")}.`,
+    doNext: (of) => `${of.readPlace("read")} Read it against the horizontal, with the gauge not zeroed on another shaft.`,
+  },
   "gauging.no-check-reading": {
     title: "No check reading",
     says: (of) => `Nothing checks the reading of ${of.name("shaft")}, so a slip there cannot be noticed.`,

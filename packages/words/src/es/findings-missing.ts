@@ -12,6 +12,12 @@ export const missingFindings = {
     says: (of) => `${of.name("shaft")} no se midió; sus juntas y todo lo que pasa por ellas queda sin saber.`,
     doNext: (of) => `${of.readPlace("read")} Anote qué extremo está más bajo.`,
   },
+  "gauging.level-not-read": {
+    title: "Ningún árbol leído respecto a la horizontal",
+    says: (of) =>
+      `${of.numbers.all(of.names("shafts"))} se leyeron solo unos respecto a otros: los ángulos de las juntas entre ellos valen, pero su inclinación se tomó como horizontal de media, ±${of.gauged("assumedDeg")}.`,
+    doNext: (of) => `${of.readPlace("read")} Léalo respecto a la horizontal, sin poner a cero el inclinómetro en otro árbol.`,
+  },
   "gauging.no-check-reading": {
     title: "Sin lectura de contraste",
     says: (of) => `Nada contrasta la lectura de ${of.name("shaft")}, así que un descuido ahí no se puede notar.`,

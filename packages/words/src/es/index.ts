@@ -3,7 +3,6 @@ import { numbersOf } from "../numbers/numbers.js";
 import { cautions } from "./cautions.js";
 import { correction } from "./correction.js";
 import { explanations } from "./explanations.js";
-import { figures } from "./figures.js";
 import { limitFindings } from "./findings-limits.js";
 import { missingFindings } from "./findings-missing.js";
 import { readingFindings } from "./findings-readings.js";
@@ -25,7 +24,6 @@ export const es: Catalogue = {
   findings: { ...stateFindings, ...readingFindings, ...missingFindings, ...limitFindings },
   problems,
   wholeFile: "el fichero",
-  figures,
   phrases: phrases(numbers),
   orders: orders(numbers),
   explanations: explanations(numbers),
