@@ -16,6 +16,7 @@ export const FINDING_CODES = [
   "gauging.reading-set-aside",
   // Readings that are missing.
   "gauging.shaft-not-read",
+  "gauging.level-not-read",
   "gauging.no-check-reading",
   "gauging.zero-not-checked",
   "gauging.sides-mixed",

@@ -106,6 +106,40 @@ test("what the readings do not reach stays unknown, and its row is nought", () =
   expect(codesOf(model).filter((code) => code === "gauging.shaft-not-read")).toHaveLength(2);
 });
 
+describe("shafts read against one another only", () => {
+  const threeSections = drivelineWith("a", "b", "c");
+  const differences = (model: ReturnType<typeof fuseGauging>, from: number, to: number) => ({
+    value: (model.inclination[to] as number) - (model.inclination[from] as number),
+    u: Math.hypot(...model.sources.map(({ u }, k) => ((model.inclinationBy[to]?.[k] ?? 0) - (model.inclinationBy[from]?.[k] ?? 0)) * u)),
+  });
+
+  test("keep the angles between them, and the level is assumed and said", () => {
+    const readings = [difference("source", "a", 3.2), difference("a", "b", -0.5), difference("b", "c", 1), difference("c", "driven", -4)];
+    const model = fuseGauging(gaugingWith(readings), threeSections);
+    [3.2, -0.5, 1, -4].forEach((deg, s) => {
+      const { value, u } = differences(model, s, s + 1);
+      expect(Math.abs(value - degreesToRadians(deg))).toBeLessThan(ROUNDING);
+      // Two placings and one rounding of 0.1 degrees; the level moves both alike.
+      expect(Math.abs(u - degreesToRadians(Math.hypot(0.1 / Math.sqrt(3), 0.1 / Math.sqrt(3), 0.1 / Math.sqrt(12))))).toBeLessThan(
+        ROUNDING,
+      );
+    });
+    expect(inclinationU(model).every((u) => u > degreesToRadians(8))).toBe(true);
+    expect(codesOf(model)).toContain("gauging.level-not-read");
+    expect(codesOf(model)).not.toContain("gauging.shaft-not-read");
+  });
+  test("in two groups: only the larger has angles, and nothing is made up between them", () => {
+    const readings = [difference("source", "a", 3), difference("b", "c", 1), difference("c", "driven", -4)];
+    const model = fuseGauging(gaugingWith(readings), threeSections);
+    expect(model.inclination.map((inclination) => inclination === null)).toEqual([true, true, false, false, false]);
+    expect(codesOf(model).filter((code) => code === "gauging.shaft-not-read")).toHaveLength(2);
+  });
+  test("one reading against gravity makes the assumption needless", () => {
+    const model = fuseGauging(gaugingWith([difference("source", "front", 3), absolute("front", "along", 5)]), driveline);
+    expect(codesOf(model)).not.toContain("gauging.level-not-read");
+  });
+});
+
 test("a reading of a shaft that the driveline lacks is a programmer's error", () => {
   expect(() => fuseGauging(gaugingWith([absolute("middle", "along", 2)]), driveline)).toThrow(RangeError);
 });
@@ -173,6 +207,8 @@ test("another consistent reading never makes a shaft less certain", () => {
       // Where the extra reading is the first to tell the zero, an assumption gives way to a measurement, which may be the less certain of the two.
       fc.pre(isZeroOpen(observationsOf(fewer, shafts), shafts) === isZeroOpen(observationsOf(more, shafts), shafts));
       const [before, after] = [fuseGauging(fewer, driveline), fuseGauging(more, driveline)];
+      // An assumed level belongs to the shafts that are tied; with another one it is another assumption.
+      fc.pre(!codesOf(before).includes("gauging.level-not-read"));
       fc.pre(
         !codesOf(before)
           .concat(codesOf(after))

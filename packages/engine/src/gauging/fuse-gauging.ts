@@ -5,6 +5,7 @@ import type { Radians } from "../units/index.js";
 import { findContradictions } from "./find-contradictions.js";
 import type { Gauging } from "./gauging.js";
 import { type HeadingEstimate, headingOf } from "./heading-of.js";
+import { levelFinding, shaftsWithoutLevel, withAssumedLevel } from "./level-prior.js";
 import { fitLinear } from "./linear-fit.js";
 import { lowerEndFinding } from "./lower-end-finding.js";
 import { type Observation, observationsOf } from "./observation.js";
@@ -23,7 +24,7 @@ interface Inclinations {
 
 function estimateInclinations(kept: readonly Observation[], gauging: Gauging, shafts: readonly string[]): Inclinations {
   if (kept.length === 0) return { inclination: shafts.map(() => null), sources: [], by: shafts.map(() => []) };
-  const observations = withAssumedZero(kept, gauging, shafts);
+  const observations = withAssumedLevel(withAssumedZero(kept, gauging, shafts), gauging, shafts);
   const fit = fitLinear(observations);
   return {
     inclination: shafts.map((_, s) => (fit.known[s] ? ((fit.estimate[s] ?? 0) as Radians) : null)),
@@ -59,13 +60,16 @@ function readingFindings(kept: readonly Observation[], gauging: Gauging, model: 
   const { shafts } = model;
   const unknown = shafts.filter((_, s) => model.inclination[s] === null);
   if (kept.length === 0) return [];
+  const level = shaftsWithoutLevel(withAssumedZero(kept, gauging, shafts), shafts);
   const poses = shafts.map((_, s): ShaftPose | null => {
     const inclination = model.inclination[s] ?? null;
-    return inclination === null ? null : { inclination, heading: model.heading[s] as Radians };
+    // Which end is lower cannot be asked of a shaft that was not read against gravity.
+    return inclination === null || level.includes(s) ? null : { inclination, heading: model.heading[s] as Radians };
   });
   const unchecked = uncheckedShafts(kept, gauging, shafts).filter(({ shaft }) => !unknown.includes(shaft));
   return [
     ...unknown.map((shaft) => notRead(shaft, gauging.path)),
+    ...levelFinding(level, shafts, gauging),
     ...zeroFindings(kept, gauging, shafts),
     ...unchecked.map(noCheckFinding),
     ...unchecked.flatMap((shaft) => lowerEndFinding(shaft, shafts, poses)),
@@ -82,6 +86,7 @@ const headingFindings = (shafts: readonly string[], headings: readonly HeadingEs
  * reading = inclination + zeroSign zero + accuracy error + rounding; a difference has two placings and no zero. All in radians, chain frame.
  * Readings that contradict the others are set aside where the data decide, else the finding is a stop; nothing is left out silently.
  * Exact readings give the shafts exactly: the zero is estimated where the readings tell it, and taken as 0 (with an error source) where they do not.
+ * Shafts read against one another only are level on average, give or take `ASSUMED_LEVEL`, which leaves the angles between them as read.
  * A shaft that neither a reading nor a chain of differences reaches has inclination null. Throws RangeError for a reading of a shaft not in the driveline.
  * Sources: weighted least squares and its covariance, JCGM 102:2011; slips, W. Baarda 1968 (from memory).
  */

@@ -20,6 +20,7 @@ export type Observation = {
   | { readonly kind: "difference"; readonly reading: DifferenceReading }
   | { readonly kind: "zero-check"; readonly reading: ZeroCheckReading }
   | { readonly kind: "zero-prior" }
+  | { readonly kind: "level-prior" }
 );
 
 /** Weights stay finite for a gauge that claims to be perfect; far below anything a gauge can show. */
