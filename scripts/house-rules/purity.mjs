@@ -2,19 +2,7 @@ import ts from "typescript";
 import { isEngine, isTest, lineAt } from "./finding.mjs";
 import { isMember, visit } from "./visit.mjs";
 
-const OUTSIDE = [
-  "process",
-  "fetch",
-  "performance",
-  "Date",
-  "console",
-  "globalThis",
-  "crypto",
-  "setTimeout",
-  "setInterval",
-  "window",
-  "document",
-];
+const OUTSIDE = ["process", "fetch", "performance", "Date", "console", "globalThis", "crypto", "setTimeout", "setInterval", "document"];
 
 /** Whether an identifier reads a global, not a property, a key or a declared name. */
 /** @param {ts.Identifier} node */

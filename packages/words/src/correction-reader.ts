@@ -1,7 +1,4 @@
-import type { Case } from "@halfturn/casefile";
 import type { FindingParams } from "@halfturn/engine/findings";
-import { drivelineName, namesOf } from "./case-names.js";
-import type { Catalogue } from "./catalogue.js";
 import type { Numbers } from "./numbers/numbers.js";
 import { written } from "./problem-words.js";
 
@@ -12,19 +9,6 @@ export interface CorrectionNames {
   readonly driveline: (id: string) => string;
   /** A shaft, section or joint; of the first driveline that has one of that id where no driveline is named. */
   readonly part: (id: string, driveline?: string) => string;
-}
-
-/** The names of a case, with an id standing for itself where it has no label. */
-export function correctionNames(document: Case, catalogue: Catalogue): CorrectionNames {
-  const at = (id: string | undefined): number => document.drivelines.findIndex((driveline) => driveline.id === id);
-  const having = (part: string): number =>
-    document.drivelines.findIndex(({ sections, joints }) => [...sections, ...joints].some(({ id }) => id === part));
-  return {
-    adjuster: (id) => document.adjusters?.find((adjuster) => adjuster.id === id)?.label ?? id,
-    state: (id) => document.states?.find((state) => state.id === id)?.label ?? (id === "as-gauged" ? catalogue.correction.asGauged : id),
-    driveline: (id) => (at(id) < 0 ? id : drivelineName(document, at(id), catalogue)),
-    part: (id, driveline) => namesOf(document, Math.max(0, driveline === undefined ? having(id) : at(driveline)), catalogue)(id),
-  };
 }
 
 /** Reads the data of a reason or an instruction for a sentence. A missing number reads as an ellipsis, so that a sentence never breaks off in an error. */

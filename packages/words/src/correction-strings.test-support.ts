@@ -3,7 +3,8 @@ import { INSTRUCTION_CODES, REASON_CODES } from "@halfturn/engine/correction";
 import type { FindingParams } from "@halfturn/engine/findings";
 import type { QuantityFaultCode } from "@halfturn/engine/units";
 import { type CorrectionNames, correctionReader } from "./correction-reader.js";
-import { type CorrectionWords, quantityFaultText } from "./correction-words.js";
+import { quantityFaultText } from "./correction-text.js";
+import type { CorrectionWords } from "./correction-words.js";
 import type { Numbers } from "./numbers/numbers.js";
 
 const same = (id: string): string => id;

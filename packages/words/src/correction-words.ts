@@ -1,9 +1,7 @@
-import type { ChangeProblem, ChangeProblemCode, ChangeProblemParams, FileUnit, WrittenChange } from "@halfturn/casefile";
+import type { ChangeProblemCode, ChangeProblemParams, FileUnit } from "@halfturn/casefile";
 import type { AdjusterKind, InstructionCode, LimitKind, LookCode, PredictionVerdict, ReasonCode } from "@halfturn/engine/correction";
-import type { FindingParams } from "@halfturn/engine/findings";
 import type { QuantityFault, QuantityFaultCode } from "@halfturn/engine/units";
-import type { Catalogue } from "./catalogue.js";
-import { type CorrectionNames, type CorrectionReader, correctionReader, shortAngle, shortLength } from "./correction-reader.js";
+import type { CorrectionReader } from "./correction-reader.js";
 import type { Numbers } from "./numbers/numbers.js";
 
 /** What nobody measured: the part of a missing measurement's name before its colon. */
@@ -80,47 +78,3 @@ export interface CorrectionWords {
   readonly lookAt: string;
   readonly chosenOn: (date: string) => string;
 }
-
-/** Names, numbers and words together. */
-export interface CorrectionText {
-  readonly change: (change: WrittenChange, kind: AdjusterKind | undefined) => string;
-  readonly instruction: (instruction: { readonly code: InstructionCode; readonly params: FindingParams }) => string;
-  readonly reason: (reason: { readonly code: ReasonCode; readonly params: FindingParams }) => string;
-  readonly missing: (of: string) => string;
-}
-
-export function correctionText({ correction, numbers }: Catalogue, names: CorrectionNames): CorrectionText {
-  return {
-    change: ({ adjuster, amount, unit }, kind) => {
-      const size = Math.abs(amount);
-      const text =
-        unit === "deg"
-          ? shortAngle(size, numbers)
-          : unit === "mm"
-            ? shortLength(size, numbers)
-            : correction.units.step(String(size), size === 1);
-      const way = kind ? correction.amounts[kind](text, amount > 0) : `${amount < 0 ? "-" : ""}${text}`;
-      return `${names.adjuster(adjuster)}: ${way}`;
-    },
-    instruction: ({ code, params }) => correction.instructions[code](correctionReader(params, names, numbers)),
-    reason: ({ code, params }) => correction.reasons[code](correctionReader(params, names, numbers)),
-    missing: (of) => {
-      const [kind = "", id = ""] = of.split(":");
-      const known = MISSING_KINDS.find((candidate) => candidate === kind);
-      if (!known) return of;
-      return correction.missing[known](kind === "pad-length" ? names.adjuster(id) : id === "" ? "" : names.part(id));
-    },
-  };
-}
-
-/** Why a change as typed cannot be made, on one line. */
-export function changeProblemText({ correction, numbers }: Catalogue, problem: ChangeProblem): string {
-  const fault = problem.code === "amount-unreadable" ? quantityFaultText(correction, problem.params.fault) : "";
-  // The union's code and params belong together; the compiler cannot follow that through an index.
-  const words = correction.changeProblems[problem.code] as (params: ChangeProblem["params"], numbers: Numbers, fault: string) => string;
-  return words(problem.params, numbers, fault);
-}
-
-/** What is wrong with a number as typed, without its place. */
-export const quantityFaultText = ({ quantityFaults }: CorrectionWords, { code, params }: Pick<QuantityFault, "code" | "params">): string =>
-  quantityFaults[code](params);

@@ -1,5 +1,6 @@
 import { plan, predict } from "@halfturn/engine/correction";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
+import { degreesToRadians } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
 import { planToJson } from "../contract/plan-to-json.js";
 import { latestGaugings } from "../convert/latest-gaugings.js";
@@ -26,7 +27,7 @@ test("millimetres and degrees become metres and radians, and what is not measure
   expect(rear?.slips).toEqual([{ sectionId: "back", engaged: 0.07, minimumEngaged: 0.045, inwardTravel: 0.03 }]);
   expect(rear?.axle?.caster).toBeNull();
   expect(input.states[1]?.axleTravel).toBe(-0.04);
-  expect(Math.abs((input.states[1]?.pinionPitch ?? 0) - (0.6 * Math.PI) / 180)).toBeLessThan(ROUNDING);
+  expect(Math.abs((input.states[1]?.pinionPitch ?? 0) - degreesToRadians(0.6))).toBeLessThan(ROUNDING);
   const bare = toCorrectionInput({ ...document, drivelines: document.drivelines.map(({ axle: _axle, ...rest }) => rest) }, SETTINGS);
   expect(bare.drivelines[0]?.axle).toBeNull();
 });
@@ -63,7 +64,7 @@ test("one adjuster is named once, and a case without any says so", () => {
 });
 
 test("a nose-up wedge adds its angle to the pinion's inclination, whichever way the driveline runs", () => {
-  const wedge = { adjusterId: "wedge", amount: (2 * Math.PI) / 180 };
+  const wedge = { adjusterId: "wedge", amount: degreesToRadians(2) };
   for (const runs of ["rearward", "forward"] as const) {
     const turned = { ...document, drivelines: document.drivelines.map((driveline) => ({ ...driveline, runs })) };
     const { states: _states, ...still } = turned;

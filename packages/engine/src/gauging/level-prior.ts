@@ -1,7 +1,6 @@
 import type { Finding } from "../findings/index.js";
 import { degreesToRadians, radiansToDegrees } from "../units/index.js";
 import type { Gauging } from "./gauging.js";
-import { fitLinear } from "./linear-fit.js";
 import { type Observation, rectangularSource, totalU } from "./observation.js";
 
 /** Half width within which shafts lie level on average that were read against one another only (common practice, no source: steeper drivelines are rare). */
@@ -9,10 +8,10 @@ export const ASSUMED_LEVEL = degreesToRadians(15);
 
 /**
  * The shafts, by place, that differences tie to one another while no reading ties any shaft of the driveline to gravity: the largest such group, the first
- * of several. Empty where a shaft is known, or nothing is tied. Joint angles within a group follow from the differences; between groups nothing is known.
+ * of several. Empty where a shaft was read against gravity, or nothing is tied. Joint angles within a group follow from the differences; between groups nothing is known.
  */
 export function shaftsWithoutLevel(observations: readonly Observation[], shafts: readonly string[]): readonly number[] {
-  if (observations.length === 0 || fitLinear(observations).known.slice(0, shafts.length).includes(true)) return [];
+  if (observations.some(({ kind }) => kind === "absolute")) return [];
   const group = shafts.map((_, s) => s);
   for (const observation of observations) {
     if (observation.kind !== "difference") continue;

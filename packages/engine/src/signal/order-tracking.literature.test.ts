@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { degreesToRadians } from "../units/index.js";
 import { type AngleSignal, orderCut, orderSpectrum, resampleByAngle } from "./order-tracking.js";
 import { must, sweptAngle, sweptTime } from "./shaft-angle.test-support.js";
 import { averagedSpectrum, peakAmplitudes } from "./spectrum.js";
@@ -55,7 +56,7 @@ describe("a tachometer whose marks lie off centre makes false orders beside the 
     [1, 0.017451],
     [5, 0.086935],
   ])("by %i degrees, on order 2: a ratio of %f", (degrees, ratio) => {
-    const jitter = (degrees * Math.PI) / 180;
+    const jitter = degreesToRadians(degrees);
     // The mark passes when the shaft stands at a, though its place says a + delta sin a.
     const pulses = Float64Array.from({ length: 64 * 42 }, (_, mark) => {
       const place = (2 * Math.PI * mark) / 64;

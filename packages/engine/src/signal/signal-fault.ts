@@ -23,6 +23,7 @@ export interface SignalFault {
 
 export type SignalResult<Value> = { readonly ok: true; readonly value: Value } | SignalFault;
 
+/** A fault of a recording as data: which, at what place of the input, with the numbers that its sentence needs. */
 export const signalFault = (code: SignalFaultCode, path: string, params: SignalFault["params"] = {}): SignalFault => ({
   ok: false,
   code,
@@ -30,4 +31,5 @@ export const signalFault = (code: SignalFaultCode, path: string, params: SignalF
   params,
 });
 
+/** A result that could be worked out. */
 export const signalValue = <Value>(value: Value): SignalResult<Value> => ({ ok: true, value });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { catalogues } from "./catalogues.js";
 import { COVERED_CHANGE_PROBLEMS, SAMPLE_CHANGE_PROBLEMS, SAMPLE_NAMES } from "./correction-strings.test-support.js";
-import { changeProblemText, correctionText } from "./correction-words.js";
+import { changeProblemText, correctionText } from "./correction-text.js";
 import { LANGUAGES } from "./language.js";
 
 describe("corrections in words", () => {
