@@ -2,20 +2,9 @@ import { type PlanResult, planSteps } from "@halfturn/engine/correction";
 import { uniformDeviates } from "@halfturn/engine/uncertainty";
 import { degreesToRadians } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
-import { add, afterChanges, angleOf, dot, norm, type RigidVehicle, times, type V } from "./rigid-vehicle.js";
-import { misread, workshopCase } from "./workshop-case.js";
+import { add, afterChanges, angleOf, dot, norm, times, type V } from "./rigid-vehicle.js";
+import { misread, NEAR_LIMITS, workshopCase } from "./workshop-case.js";
 
-/** Joint angles of 2.2, 3 and 4.1 degrees: near several limits, so that every choice has a probability of its own. */
-const VEHICLE: RigidVehicle = {
-  inclination: [0.4, 2.6, 5.6, 1.5].map(degreesToRadians),
-  heading: [0, 0, 0, 0],
-  lengths: [1.18, 1.24],
-  bearing: 0.12,
-  arm: 0.33,
-  above: 0.02,
-  pivot: [1.35, 0, -0.06],
-  mount: [0.25, 0, -0.18],
-};
 const DRAWS = 20_000;
 /** Four standard deviations of the difference of two shares of 20 000 and 4000 draws about one half: 4 x 0.5 x sqrt(1/20000 + 1/4000). */
 const SAMPLING = 0.035;
@@ -62,7 +51,7 @@ function holds(directions: readonly V[]): boolean {
 }
 
 function planned(): PlanResult {
-  const steps = planSteps(workshopCase(VEHICLE, 7, 400), { count: 8, maxChanges: 3, rankDraws: 4000, detailDraws: 400 });
+  const steps = planSteps(workshopCase(NEAR_LIMITS, 7, 400), { count: 8, maxChanges: 3, rankDraws: 4000, detailDraws: 400 });
   for (let step = steps.next(); ; step = steps.next()) {
     if (!step.done) continue;
     if (!step.value.ok) throw new Error(JSON.stringify(step.value.reasons));
@@ -79,7 +68,7 @@ test("the probabilities that rank the plans are those of an independent rigid bo
     const uniform = uniformDeviates(99);
     let within = 0;
     for (let draw = 0; draw < DRAWS; draw++) {
-      const { directions } = afterChanges(misread(VEHICLE, uniform), {
+      const { directions } = afterChanges(misread(NEAR_LIMITS, uniform), {
         wedge: amount("wedge"),
         drop: amount("drop"),
         spacer: amount("spacer"),

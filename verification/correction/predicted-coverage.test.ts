@@ -3,17 +3,12 @@ import { uniformDeviates } from "@halfturn/engine/uncertainty";
 import { degreesToRadians } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
 import { afterChanges, angleOf, type RigidVehicle, type V } from "./rigid-vehicle.js";
-import { misread, workshopCase } from "./workshop-case.js";
+import { BUILD, misread, workshopCase } from "./workshop-case.js";
 
 const TRUTH: RigidVehicle = {
   inclination: [4.2, 2.6, 5.1, 1.1].map(degreesToRadians),
   heading: [0.2, 0.8, -0.3, 0].map(degreesToRadians),
-  lengths: [1.18, 1.24],
-  bearing: 0.12,
-  arm: 0.33,
-  above: 0.02,
-  pivot: [1.35, 0, -0.06],
-  mount: [0.25, 0, -0.18],
+  ...BUILD,
 };
 const CHANGES = { wedge: degreesToRadians(2), drop: 0.012, spacer: 0.006 };
 const RUNS = 2000;

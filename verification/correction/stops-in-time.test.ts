@@ -1,26 +1,14 @@
 import { planSteps } from "@halfturn/engine/correction";
 import { degreesToRadians, metres } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
-import type { RigidVehicle } from "./rigid-vehicle.js";
-import { workshopCase } from "./workshop-case.js";
-
-const VEHICLE: RigidVehicle = {
-  inclination: [0.4, 2.6, 5.6, 1.5].map(degreesToRadians),
-  heading: [0, 0, 0, 0],
-  lengths: [1.18, 1.24],
-  bearing: 0.12,
-  arm: 0.33,
-  above: 0.02,
-  pivot: [1.35, 0, -0.06],
-  mount: [0.25, 0, -0.18],
-};
+import { NEAR_LIMITS, workshopCase } from "./workshop-case.js";
 
 /** Agreed: long work stops within 100 ms. Every piece must be shorter; the median piece is taken as well, since a busy machine can hold up any one of them. */
 const LONGEST = 100;
 const MEDIAN = 40;
 
 test("a plan over a quarter of a million candidates comes in pieces short enough to be stopped within 100 ms", () => {
-  const base = workshopCase(VEHICLE, 1, 2000);
+  const base = workshopCase(NEAR_LIMITS, 1, 2000);
   const steps = [degreesToRadians(0.08), 0.0008, 0.0004];
   const adjusters = base.adjusters.map((adjuster, k) => {
     const step = steps[k] ?? 1;

@@ -7,6 +7,19 @@ import type { RigidVehicle } from "./rigid-vehicle.js";
 /** Half widths of the errors with which this workshop measures: gauge and heading in radians, tape in metres. */
 export const WORKSHOP = { gauge: degreesToRadians(0.15), heading: degreesToRadians(0.3), tape: DEFAULT_ACCURACY.tape };
 
+/** The tape measures of the vehicle that the checks correct. */
+export const BUILD = {
+  lengths: [1.18, 1.24],
+  bearing: 0.12,
+  arm: 0.33,
+  above: 0.02,
+  pivot: [1.35, 0, -0.06],
+  mount: [0.25, 0, -0.18],
+} as const;
+
+/** It stands with joint angles of 2.2, 3 and 4.1 degrees: near several limits, so that every choice has a probability of its own. */
+export const NEAR_LIMITS: RigidVehicle = { inclination: [0.4, 2.6, 5.6, 1.5].map(degreesToRadians), heading: [0, 0, 0, 0], ...BUILD };
+
 const SHAFTS = ["source", "front", "back", "driven"] as const;
 
 /** Poses as a gauging gives them, one independent rectangular error a shaft and angle. */

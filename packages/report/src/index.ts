@@ -1,5 +1,4 @@
 export type * from "./content/blocks.js";
-export { pictureOf } from "./content/picture-of.js";
 export { reportContent } from "./content/report-content.js";
 export type { ReportedGauging, ReportInput } from "./content/report-input.js";
 export { renderHtml } from "./html/render-html.js";

@@ -9,8 +9,8 @@ import type { Estimate } from "./estimate.js";
 import { bestPoses, poseDraws } from "./pose-draws.js";
 import { simulateChain } from "./simulate-chain.js";
 
-/** The measuring errors alone only set a median, which needs no more draws than this. */
-const MEDIAN_DRAWS = 10_000;
+/** The measuring errors alone only set a correction of an interval's ends, which needs no more draws than this. */
+const CORRECTION_DRAWS = 10_000;
 
 /** From here on nothing is said of the motion: no joint turns at a right angle, where its acceleration has no bound. The joint itself is far over any limit. */
 const NEAR_RIGHT_ANGLE = degreesToRadians(89);
@@ -29,8 +29,6 @@ export interface ChainEstimates {
   readonly coast: readonly (AngleEstimate | null)[];
   readonly whole: AngleEstimate | null;
   readonly bench: AngleEstimate | null;
-  /** Why there is no bench sum. */
-  readonly benchMissing: "joint-or-phasing" | "out-of-plane" | null;
 }
 
 /** Which joint disturbs the motion over joints [from, to], if it is one cross joint alone: the motion is then that joint's and shares its estimate. */
@@ -53,7 +51,7 @@ export function chainEstimates(
   const planar = nearlyPlanar(poses);
   const uniform = uniformDeviates(options.seed);
   const sample = simulateChain(driveline, signs, poseDraws(model, uniform, "all"), options.draws);
-  const measured = simulateChain(driveline, signs, poseDraws(model, uniform, "measured"), Math.min(options.draws, MEDIAN_DRAWS));
+  const measured = simulateChain(driveline, signs, poseDraws(model, uniform, "measured"), Math.min(options.draws, CORRECTION_DRAWS));
   const vectors = new Float64Array(2 * index.count);
   evaluateQuantities(driveline, signs, poses, vectors);
 
@@ -89,7 +87,6 @@ export function chainEstimates(
     coast: driveline.sections.map((_, s) => motion(index.coast(s), s + 1, n - 1, scope.coast[s] === true)),
     whole: motion(index.whole, 0, n - 1, scope.whole),
     bench: signs && planar && allKnown ? at(index.bench) : null,
-    benchMissing: signs === null ? "joint-or-phasing" : planar ? null : "out-of-plane",
   };
 }
 

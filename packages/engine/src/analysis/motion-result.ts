@@ -28,10 +28,11 @@ export function statedSpeeds(highest: Rpm): readonly Rpm[] {
 
 /** What the estimates of a chain mean for its motion, up to the highest shaft speed. The verdict is left to `judge`. */
 export function motionResult(driveline: Driveline, chain: ChainEstimates, highest: Rpm): Omit<MotionResult, "verdict"> {
+  const whole = coefficient(chain.whole);
   const coefficients: MotionCoefficients = {
-    driven: coefficient(chain.whole),
+    driven: whole,
     // A chain run backwards has the same singular values, hence the same coefficient.
-    sourceCoast: coefficient(chain.whole),
+    sourceCoast: whole,
     drive: chain.drive.map(coefficient),
     coast: chain.coast.map(coefficient),
   };

@@ -1,7 +1,7 @@
 import { type Case, toDriveline } from "@halfturn/casefile";
 import type { DrivelineAnalysis } from "@halfturn/engine/analysis";
 import { type Metres, metres } from "@halfturn/engine/units";
-import { catalogueOf, type Language } from "@halfturn/words";
+import { catalogueOf, type Language, namesOf } from "@halfturn/words";
 import type { DrivelinePicture } from "./driveline-picture.js";
 
 const lengthOf = (millimetres: number | undefined): Metres | null => (millimetres === undefined ? null : metres(millimetres / 1000));
@@ -20,22 +20,22 @@ export interface PictureRequest {
 /** What the figures draw from, for one driveline of a case. */
 export function drivelinePictureOf({ case: document, driveline: index, gauging, analysis, language }: PictureRequest): DrivelinePicture {
   const driveline = toDriveline(document, index);
-  const { runs, source, driven, sections, joints, axle } = document.drivelines[index] as Case["drivelines"][number];
-  const { labels } = catalogueOf(language);
+  const { runs, sections, joints, axle } = document.drivelines[index] as Case["drivelines"][number];
+  const nameOf = namesOf(document, index, catalogueOf(language));
   const headings = gauging === null ? [] : (document.gauging?.[gauging]?.headings ?? []);
   return {
     driveline,
     analysis,
     runs,
     names: {
-      source: source?.label ?? labels.source,
-      driven: driven?.label ?? labels.driven,
-      sections: Object.fromEntries(sections.map(({ id, label }) => [id, label ?? `${labels.section} ${id}`])),
+      source: nameOf("source"),
+      driven: nameOf("driven"),
+      sections: Object.fromEntries(sections.map(({ id }) => [id, nameOf(id)])),
     },
     supports: joints.flatMap(({ id, support }) =>
       support ? [{ joint: id, bearingIs: support.bearingIs ?? "source-side", bearingToJoint: lengthOf(support.bearingToJointMm) }] : [],
     ),
     axle: axle ? { centreToJoint: lengthOf(axle.centreToJointMm), jointAboveCentre: lengthOf(axle.jointAboveCentreMm) } : null,
-    measuredHeadings: headings.map(({ of }) => of),
+    measuredHeadings: [...new Set(headings.map(({ of }) => of))],
   };
 }

@@ -1,6 +1,7 @@
 import {
   accelerationChart,
   cancellationView,
+  drivelinePictureOf,
   type FigureOptions,
   figureLabelsOf,
   phasingView,
@@ -9,7 +10,6 @@ import {
   transmissionErrorChart,
 } from "@halfturn/figures";
 import type { Figure } from "./blocks.js";
-import { pictureOf } from "./picture-of.js";
 import type { Subject } from "./subject.js";
 
 const ENTITIES: Readonly<Record<string, string>> = { "&lt;": "<", "&gt;": ">", "&quot;": '"', "&#39;": "'", "&apos;": "'", "&amp;": "&" };
@@ -24,7 +24,8 @@ function descriptionOf(svg: string): string {
 export function figureBlocks(subject: Subject): readonly Figure[] {
   const labels = figureLabelsOf(subject.catalogue.language);
   const options: FigureOptions = { labels, theme: "print" };
-  const picture = pictureOf(subject);
+  const { report, gauging, analysis } = subject;
+  const picture = drivelinePictureOf({ case: report.case, driveline: subject.index, gauging, analysis, language: report.language });
   const views: readonly (readonly [caption: string, svg: string])[] = [
     [labels.sideView, sideView(picture, options)],
     [labels.planView, planView(picture, options)],

@@ -13,6 +13,8 @@ export interface Subject extends ReportedGauging {
   readonly words: ReportWords;
   readonly numbers: Numbers;
   readonly driveline: CaseDriveline;
+  /** Its place in the case's `drivelines`. */
+  readonly index: number;
   /** null where the driveline was never gauged. */
   readonly gauged: CaseGauging | null;
   readonly nameOf: NameOf;
@@ -43,7 +45,7 @@ export function subjectsOf(report: ReportInput): readonly Subject[] {
     number += findings.length;
     const stage = gauged ? catalogue.labels.stages[gauged.stage] : catalogue.labels.verdicts["not-gauged"];
     const title = words.headings.driveline(drivelineName(report.case, index, catalogue), stage);
-    subjects.push({ ...reported, report, catalogue, words, numbers: catalogue.numbers, driveline, gauged, nameOf, title, findings });
+    subjects.push({ ...reported, report, catalogue, words, numbers: catalogue.numbers, driveline, index, gauged, nameOf, title, findings });
   }
   return subjects;
 }

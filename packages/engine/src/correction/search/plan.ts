@@ -1,4 +1,4 @@
-import { isUniform } from "../../kinematics/index.js";
+import { disturbingJoints, isBetween } from "../../kinematics/index.js";
 import type { LongWork } from "../../uncertainty/index.js";
 import { planInstructions } from "../consequence/plan-instructions.js";
 import type { AdjusterModel } from "../geometry/adjuster-model.js";
@@ -173,11 +173,9 @@ const touchesAxle = ({ adjusters }: CorrectionModel, subset: Subset): boolean =>
 /** A plan built on a phasing that nobody measured would be a guess; with a single disturbing joint it changes nothing. */
 const unmeasuredPhasings = ({ drivelines }: CorrectionInput): readonly Reason[] =>
   drivelines.flatMap(({ driveline, path }) => {
-    const disturbing = driveline.joints.flatMap((joint, k) => (isUniform(joint) ? [] : [k]));
-    const first = disturbing[0] ?? 0;
-    const last = disturbing[disturbing.length - 1] ?? 0;
+    const disturbing = disturbingJoints(driveline);
     return driveline.sections.flatMap(({ id, phasing, phasingMeasured }, s) =>
-      s >= first && s < last && (phasing === null || !phasingMeasured)
+      isBetween(s, disturbing) && (phasing === null || !phasingMeasured)
         ? [reason("correction.phasing-not-measured", `${path}.sections[${s}]`, { driveline: driveline.id, section: id })]
         : [],
     );
