@@ -1,5 +1,5 @@
 import type { Verdict } from "@halfturn/engine/analysis";
-import type { Instruction, LimitKind, Reason } from "@halfturn/engine/correction";
+import type { Instruction, LimitParams, Reason } from "@halfturn/engine/correction";
 import type { WrittenChange } from "../correction/amounts.js";
 import type { DrivelineJson, Quantity } from "./analysis-contract.js";
 
@@ -33,18 +33,12 @@ export interface PredictionJson {
   /** Hard limits that the changes break: they may be looked at, never fitted. */
   readonly blockedBy: readonly Reason[];
   readonly missing: readonly MissingJson[];
+  /** Drivelines of which nothing may be said, and why; nothing that moves them was used. */
+  readonly leftOut: readonly Reason[];
 }
 
 /** One limit in one state; angles in degrees, accelerations in rad/s2. */
-export interface LimitUseJson {
-  readonly limit: LimitKind;
-  readonly of: string;
-  readonly state: string;
-  readonly driveline: string;
-  readonly valueDeg?: number;
-  readonly limitDeg?: number;
-  readonly valueRadS2?: number;
-  readonly limitRadS2?: number;
+export interface LimitUseJson extends LimitParams {
   /** Share of the limit that is left; < 0 = exceeded. */
   readonly margin: number;
 }
@@ -92,4 +86,6 @@ export interface PlanJson {
   readonly optima: readonly OptimumJson[];
   readonly missing: readonly MissingJson[];
   readonly notUsed: readonly Reason[];
+  /** Drivelines of which nothing may be said, and why; nothing that moves them was used. */
+  readonly leftOut: readonly Reason[];
 }

@@ -1,9 +1,7 @@
-import type { Block, LimitKind, PlanResult, RankedChoice, StateLimitUse } from "@halfturn/engine/correction";
-import type { Radians } from "@halfturn/engine/units";
+import { type Block, limitParams, type PlanResult, type RankedChoice, type StateLimitUse } from "@halfturn/engine/correction";
 import { fileUnitOf, writtenAmount, writtenChange } from "../correction/amounts.js";
 import type { BlockJson, ChoiceJson, LimitUseJson, PlanJson } from "./correction-contract.js";
 import { type CorrectionBasis, missingToJson, stateToJson } from "./prediction-to-json.js";
-import { degrees } from "./quantity.js";
 
 /** A plan as `plan --json` prints it. */
 export function planToJson(result: PlanResult, basis: CorrectionBasis): PlanJson {
@@ -33,6 +31,7 @@ export function planToJson(result: PlanResult, basis: CorrectionBasis): PlanJson
     }),
     missing: result.missing.map(missingToJson),
     notUsed: result.notUsed,
+    leftOut: result.leftOut,
   };
 }
 
@@ -53,16 +52,4 @@ const blockToJson = (block: Block, { input }: CorrectionBasis): BlockJson =>
     ? { kind: "limit", ...limitUseToJson(block.use) }
     : { kind: "hard", ...block.reason, changes: block.changes.map((change) => writtenChange(input, change)) };
 
-/** Limits whose values are angles; the others are accelerations. */
-const ANGLES: ReadonlySet<LimitKind> = new Set<LimitKind>(["joint-over", "joint-under", "equivalent-angle"]);
-
-const limitUseToJson = ({ limit, of, state, drivelineId, value, bound, margin }: StateLimitUse): LimitUseJson => ({
-  limit,
-  of,
-  state,
-  driveline: drivelineId,
-  ...(ANGLES.has(limit)
-    ? { valueDeg: degrees(value as Radians), limitDeg: degrees(bound as Radians) }
-    : { valueRadS2: value, limitRadS2: bound }),
-  margin,
-});
+const limitUseToJson = (use: StateLimitUse): LimitUseJson => ({ ...limitParams(use), margin: use.margin });

@@ -24,6 +24,7 @@ export const predictionToJson = (prediction: Prediction, basis: CorrectionBasis)
   states: prediction.states.map((state) => stateToJson(state, basis)),
   blockedBy: prediction.blocked,
   missing: prediction.missing.map(missingToJson),
+  leftOut: prediction.leftOut,
 });
 
 export const stateToJson = ({ id, drivelines }: PredictedState, { document, chosen }: CorrectionBasis): PredictedStateJson => ({

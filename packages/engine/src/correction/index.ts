@@ -1,4 +1,5 @@
 export * from "./consequence/instruction.js";
+export { type LimitParams, limitParams } from "./consequence/limit-params.js";
 export type { LookCode, PredictionVerdict, ShaftVerdict } from "./learn/judge-prediction.js";
 export { judgePrediction, LOOK_CODES } from "./learn/judge-prediction.js";
 export type { BeforeAfter } from "./learn/learn-geometry.js";
@@ -12,5 +13,5 @@ export type { LimitKind, LimitUse } from "./search/chain-limits.js";
 export type { ContinuousOptimum } from "./search/continuous-optimum.js";
 export type { StateLimitUse } from "./search/limit-report.js";
 export type { Pause } from "./search/pause.js";
-export { MAXIMUM_COMBINATIONS, plan, planSteps } from "./search/plan.js";
+export { AXLE_KINDS, MAXIMUM_COMBINATIONS, plan, planSteps } from "./search/plan.js";
 export * from "./search/plan-result.js";

@@ -59,7 +59,7 @@ export const instructions: CorrectionWords["instructions"] = {
     const { value, bound } = limitValues(of);
     const cured = of.states("curedStates");
     const gain = cured.length === 0 ? "" : `, while ${of.numbers.all(cured)} ${cured.length === 1 ? "is" : "are"} put right`;
-    return `Mind the price in state ${of.state}: ${limits[limitKind(of)]} of ${of.part("of")} goes to ${value}, past its limit of ${bound}${gain}.`;
+    return `Mind ${cured.length === 0 ? "" : "the price in "}state ${of.state}: ${limits[limitKind(of)]} of ${of.part("of")} goes to ${value}, past its limit of ${bound}${gain}.`;
   },
   "gauge-again": () => "Gauge everything again at ride height and enter it as a gauging after correction, then prove it on the road.",
 };

@@ -9,6 +9,8 @@ export const reasons: CorrectionWords["reasons"] = {
   "correction.phasing-not-measured": (of) =>
     `the phasing of ${of.part("section")} was not measured, and a plan built on it would be a guess; measure it, then write phasingDeg and "phasingMeasured": true`,
   "correction.shaft-not-gauged": (of) => `${of.part("shaft")} of ${of.driveline} was not gauged; gauge it and add the reading`,
+  "correction.moves-refused-driveline": (of) =>
+    `${of.adjuster} would also move ${of.driveline}, whose angles are not known to be right; gauge that driveline again first`,
   "correction.no-driveline": () => "no driveline has been gauged; gauge one at ride height and add the readings",
   "correction.no-adjusters": () => 'the case lists nothing that could be adjusted; add at least one entry to "adjusters" with its stock',
   "correction.unknown-adjuster": (of) => `there is no adjuster "${of.text("adjuster")}" in the case; add it or correct the id`,

@@ -59,7 +59,7 @@ export const instructions: CorrectionWords["instructions"] = {
     const cured = of.states("curedStates");
     const gain =
       cured.length === 0 ? "" : `, mientras ${of.numbers.all(cured)} ${cured.length === 1 ? "queda corregido" : "quedan corregidos"}`;
-    return `Cuente con el precio en el estado ${of.state}: ${limits[limitKind(of)]} de ${of.part("of")} pasa a ${value}, fuera de su límite de ${bound}${gain}.`;
+    return `${cured.length === 0 ? "Atención al" : "Cuente con el precio en el"} estado ${of.state}: ${limits[limitKind(of)]} de ${of.part("of")} pasa a ${value}, fuera de su límite de ${bound}${gain}.`;
   },
   "gauge-again": () =>
     "Mida todo otra vez a la altura de marcha, anótelo como medición tras la corrección y después pruébelo en carretera.",

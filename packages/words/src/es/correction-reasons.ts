@@ -9,6 +9,8 @@ export const reasons: CorrectionWords["reasons"] = {
   "correction.phasing-not-measured": (of) =>
     `no se midió la fase de ${of.part("section")}, y un plan basado en ella sería una conjetura; mídala y escriba phasingDeg y "phasingMeasured": true`,
   "correction.shaft-not-gauged": (of) => `no se midió ${of.part("shaft")} de ${of.driveline}; mídalo y añada la lectura`,
+  "correction.moves-refused-driveline": (of) =>
+    `${of.adjuster} movería también ${of.driveline}, cuyos ángulos no se sabe si son ciertos; mida antes otra vez esa línea`,
   "correction.no-driveline": () => "no se midió ninguna línea; mida una a la altura de marcha y añada las lecturas",
   "correction.no-adjusters": () => 'el caso no da nada que se pueda ajustar; añada al menos una entrada a "adjusters" con sus existencias',
   "correction.unknown-adjuster": (of) => `no hay ajuste "${of.text("adjuster")}" en el caso; añádalo o corrija el identificador`,

@@ -91,9 +91,9 @@ function rephaseInstructions(
     afterDeg: halfTurnDegrees(radiansToDegrees((phasing + turn) as Radians)),
   };
   return [
-    instruction("match-mark", { section: adjuster.sectionId }, "mark-before-apart"),
+    instruction("match-mark", { driveline: on.driveline.id, section: adjuster.sectionId }, "mark-before-apart"),
     instruction("rephase-section", params, "before-disconnecting"),
-    instruction("check-balance", { section: adjuster.sectionId }),
+    instruction("check-balance", { driveline: on.driveline.id, section: adjuster.sectionId }),
   ];
 }
 

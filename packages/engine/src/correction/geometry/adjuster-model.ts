@@ -27,8 +27,18 @@ export interface AdjusterModel {
   readonly unusable: Reason | null;
 }
 
-/** Looks up what an adjuster acts on and whether enough is known to compute it. */
-export function adjusterModel(adjuster: Adjuster, input: CorrectionInput): AdjusterModel {
+/** Looks up what an adjuster acts on and whether enough is known to compute it. `leftOut`: drivelines that the input no longer holds, as nothing may be said of them. */
+export function adjusterModel(adjuster: Adjuster, input: CorrectionInput, leftOut: readonly string[] = []): AdjusterModel {
+  const untold = adjuster.kind === "mount-spacer" ? leftOut[0] : leftOut.find((id) => id === adjuster.drivelineId);
+  if (untold !== undefined) {
+    return model(
+      adjuster,
+      [],
+      -1,
+      null,
+      reason("correction.moves-refused-driveline", adjuster.path, { adjuster: adjuster.id, driveline: untold }),
+    );
+  }
   const all = input.drivelines.map((_, index) => index);
   if (adjuster.kind === "mount-spacer") {
     const unusable = input.powertrain ? null : reason("correction.powertrain-not-measured", adjuster.path, { adjuster: adjuster.id });

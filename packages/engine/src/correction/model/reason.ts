@@ -5,6 +5,7 @@ export const REASON_CODES = [
   "correction.stop-finding",
   "correction.phasing-not-measured",
   "correction.shaft-not-gauged",
+  "correction.moves-refused-driveline",
   "correction.no-driveline",
   "correction.no-adjusters",
   "correction.unknown-adjuster",

@@ -33,11 +33,14 @@ export interface Prediction {
   readonly blocked: readonly Reason[];
   /** What nobody measured, and how far each could move the prediction; largest first. */
   readonly missing: readonly MissingMeasurement[];
+  /** Drivelines of which nothing may be said, and why; none of the changes moves them. */
+  readonly leftOut: readonly Reason[];
 }
 
 /**
  * What the vehicle will do after the changes, in every state: angles in radians, lengths in metres, with 95 % intervals from the gauge, the tape and the stated
- * angles. Refuses with reasons: a stop finding, a shaft that was not gauged, an unknown adjuster or one that lacks its measurements, a removal beyond what is
+ * angles. A driveline under a stop finding, or with a shaft that was not gauged, is left out. Refuses with reasons: a change that would move such a driveline,
+ * no other driveline, an unknown adjuster or one that lacks its measurements, a removal beyond what is
  * fitted, geometry that cannot stand. Deterministic for `input.seed`; agreed design, section 8.
  */
 export function predict(input: CorrectionInput, changes: readonly Change[]): Outcome<Prediction> {
@@ -91,6 +94,7 @@ export function* predictSteps(
     states,
     blocked: [...(caster ? [caster] : []), ...slipReasons(model, poses)],
     missing: missingMeasurements(model, amounts),
+    leftOut: model.leftOut,
   });
 }
 

@@ -4,7 +4,7 @@ import type { Slack } from "./chain-judge.js";
 import { Heap } from "./heap.js";
 import { BLOCKED, drawFails, type Judge, prepare } from "./judge.js";
 import { bestMargin, type MarginTable } from "./margin-table.js";
-import { compareIds, compareKeys, type RankKey } from "./rank-key.js";
+import { compareIds, compareKeys, type KeyOrder, type RankKey } from "./rank-key.js";
 
 /** A candidate that the search has finished with. */
 export interface Ranked {
@@ -49,6 +49,7 @@ export function* bestFirst(
   space: CandidateSpace,
   table: MarginTable,
   allowed: (subset: Subset) => boolean,
+  order: KeyOrder = compareKeys,
 ): Generator<Ranked | null, void> {
   const { model, drawn } = judge;
   const bounds = boxSlack(judge);
@@ -56,7 +57,7 @@ export function* bestFirst(
   const finished = (box: Box): boolean => box.seen === drawn.draws && isSingle(box);
 
   function before(a: Box, b: Box): number {
-    const byKey = compareKeys(a.key, b.key);
+    const byKey = order(a.key, b.key, drawn.draws);
     if (byKey !== 0) return byKey;
     const done = Number(finished(a)) - Number(finished(b));
     return done || compareIds(model, a.subset, a.low, b.subset, b.low);

@@ -48,7 +48,7 @@ export interface PlanResult {
   /** The candidate that comes nearest when none keeps every limit; null otherwise. */
   readonly nearest: RankedChoice | null;
   readonly doingNothing: RankedChoice;
-  /** The single change that ranks first; null where there is none. */
+  /** The single change that helps most, by chance and then by margin, whatever its labour; null where none betters doing nothing. */
   readonly bestSingleChange: RankedChoice | null;
   /** The first that leaves the axle alone; doing nothing does not count. */
   readonly bestWithoutAxle: RankedChoice | null;
@@ -56,6 +56,8 @@ export interface PlanResult {
   readonly missing: readonly MissingMeasurement[];
   /** Adjusters that could not be used, and why. */
   readonly notUsed: readonly Reason[];
+  /** Drivelines of which nothing may be said, and why; nothing that moves them was used. */
+  readonly leftOut: readonly Reason[];
 }
 
 export interface PlanOptions {

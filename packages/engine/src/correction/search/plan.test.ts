@@ -109,6 +109,57 @@ test("a phasing that nobody measured, a stop finding and too much stock are refu
   expect(codes(planned(c.correctionCase([on], huge)))).toEqual(["correction.too-many-combinations"]);
 });
 
+test("a driveline under a stop finding is left out with all that moves it, and the other is planned", () => {
+  const front = c.chain([840], [0], "front");
+  const stopped = c.drivelineCase(front, c.poseModel(front, [0, 3, 1]), { runs: "forward", path: "drivelines[1]", refused: true });
+  const adjusters = [
+    ...stock,
+    c.supportDrop("drop", c.rangeMm(0, 21, 3)),
+    c.wedge("front-wedge", c.rangeDeg(1, 2, 1), { driveline: "front" }),
+  ];
+  const both = c.correctionCase([c.twoPiece([2, 6, 1, 4]), stopped], adjusters);
+  const result = value(planned(both, { count: 50 }));
+  expect(result.leftOut.map(({ code, params }) => [code, params.driveline])).toEqual([["correction.stop-finding", "front"]]);
+  expect(result.notUsed.map(({ code, params }) => [code, params.adjuster, params.driveline])).toEqual([
+    ["correction.moves-refused-driveline", "mount", "front"],
+    ["correction.moves-refused-driveline", "front-wedge", "front"],
+  ]);
+  const alone = value(
+    planned(c.correctionCase([c.twoPiece([2, 6, 1, 4])], [...stock, c.supportDrop("drop", c.rangeMm(0, 21, 3))], {}), {
+      keep: ["mount"],
+      count: 50,
+    }),
+  );
+  expect(result.plans).toEqual(alone.plans);
+  const moved = predict(both, [{ adjusterId: "mount", amount: 0.003 }]);
+  expect(moved.ok ? [] : moved.reasons.map(({ code }) => code)).toEqual(["correction.moves-refused-driveline"]);
+  expect(
+    value(predict(both, [{ adjusterId: "wedge", amount: c.deg(1) }])).states[0]?.drivelines.map(({ drivelineId }) => drivelineId),
+  ).toEqual(["rear"]);
+  const nothingLeft = planned(c.correctionCase([c.twoPiece(), stopped], [c.mountSpacer("mount", c.rangeMm(0, 12, 3))]));
+  expect(nothingLeft.ok ? [] : nothingLeft.reasons.map(({ code }) => code)).toEqual(["correction.stop-finding"]);
+});
+
+test("where no choice keeps every limit in any draw, what comes nearest ranks first, however cheap the others are", () => {
+  const driveline = c.chain([1300], [0]);
+  const bad = c.drivelineCase(driveline, c.poseModel(driveline, [1, 8, -5]), { slips: drooped().slips });
+  const adjusters = [c.wedge("wedge", c.rangeDeg(-1, 1, 1), { labour: 5 }), c.mountSpacer("mount", c.rangeMm(0, 6, 3), { labour: 0.1 })];
+  const result = value(planned(c.correctionCase([bad], adjusters), { count: 9 }));
+  expect(new Set(result.plans.map(({ probabilityOfLimits }) => probabilityOfLimits))).toEqual(new Set([0]));
+  expect(result.plans[0]?.changes).toEqual(result.nearest?.changes);
+  const singles = result.plans.filter(({ changes }) => changes.length === 1);
+  expect(result.bestSingleChange?.margin).toBe(Math.max(...singles.map(({ margin }) => margin)));
+  expect(named(result.bestSingleChange?.changes ?? [])).toEqual(["wedge"]);
+});
+
+test("no single change is named where none betters doing nothing", () => {
+  const driveline = c.chain([1300], [0]);
+  const good = c.drivelineCase(driveline, c.poseModel(driveline, [1, 3, 1]), { slips: drooped().slips });
+  const result = value(planned(c.correctionCase([good], [c.wedge("wedge", c.rangeDeg(4, 4, 1))])));
+  expect(result.doingNothing.probabilityWithin).toBe(1);
+  expect(result.bestSingleChange).toBeNull();
+});
+
 test("a steered axle is offered no wedge without its caster, and none that leaves the caster's limits", () => {
   const driveline = c.chain([900], [0], "front");
   const steered = (caster: NonNullable<CorrectionDriveline["axle"]>["caster"]) =>

@@ -17,6 +17,7 @@ import { limitReport } from "./limit-report.js";
 import { type MarginTable, marginTable } from "./margin-table.js";
 import type { Pause } from "./pause.js";
 import type { Plan, PlanOptions, PlanResult, RankedChoice } from "./plan-result.js";
+import { compareByEffect, compareKeys, helpsMore, type KeyOrder } from "./rank-key.js";
 
 /** More combinations than this are refused: narrow the stock or allow fewer changes at once. */
 export const MAXIMUM_COMBINATIONS = 1_000_000;
@@ -25,14 +26,15 @@ export const MAXIMUM_COMBINATIONS = 1_000_000;
 const TABLE_SHARE = 0.7;
 
 /** Changes that take the axle off its springs or links. */
-const AXLE_KINDS: readonly AdjusterKind[] = ["axle-wedge", "link-length", "ride-height"];
+export const AXLE_KINDS: readonly AdjusterKind[] = ["axle-wedge", "link-length", "ride-height"];
 
 /**
  * The best corrections from the stock, for all states together: exact, whatever the size of the stock up to a million combinations.
  *
  * Ranked by (1) the share of common random draws in which every limit holds in every state, (2) labour and parts, (3) the smallest share of any limit left at
- * the best estimate; ties by fewer changes, smaller total |amount|/step, ids. Candidates that break a hard limit (slip travel, removal beyond what is fitted,
- * caster, geometry that cannot stand) at the best estimate are left out. Refuses with reasons on a stop finding, a shaft not gauged, a phasing not measured.
+ * the best estimate (before labour where the share is nought); ties by fewer changes, smaller total |amount|/step, ids. Candidates that break a hard limit (slip travel, removal beyond what is fitted,
+ * caster, geometry that cannot stand) at the best estimate are left out. A driveline under a stop finding, or with a
+ * shaft not gauged, is left out with all that moves it. Refuses with reasons when nothing is left, and on a phasing not measured.
  * Rejects with the signal's own reason when stopped, within 100 ms.
  */
 export async function plan(
@@ -53,10 +55,13 @@ export async function plan(
 
 /** The work of `plan` in pieces of some 20 ms; every `next` yields the share done. */
 export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): Generator<number, Outcome<PlanResult>> {
-  const refused = [...refusals(input), ...unmeasuredPhasings(input)];
+  const refused = refusals(input);
   if (refused.length > 0) return failure(...refused);
   const { maxChanges = 2, keep = [], count = 3, rankDraws = 500, detailDraws = 2000 } = options;
   const model = correctionModel(input);
+  const unmeasured = unmeasuredPhasings(model.input);
+  if (unmeasured.length > 0) return failure(...unmeasured);
+  if (model.leftOut.length > 0 && model.adjusters.every(({ unusable }) => unusable)) return failure(...model.leftOut);
   const space = candidateSpace(model, maxChanges, ({ adjuster }) => !keep.includes(adjuster.id) && !keep.includes(adjuster.kind));
   if (space.size > MAXIMUM_COMBINATIONS)
     return failure(reason("correction.too-many-combinations", "adjusters", { combinations: space.size }));
@@ -65,7 +70,7 @@ export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): G
   yield 0;
   const table = yield* scaled(marginTable(judge, space), TABLE_SHARE / space.size);
   const ranked = yield* ranking(judge, space, table, count, () => true);
-  const single = yield* ranking(judge, space, table, 1, ({ adjusters }) => adjusters.length === 1);
+  const single = yield* ranking(judge, space, table, 1, ({ adjusters }) => adjusters.length === 1, compareByEffect);
   const noAxle = yield* ranking(judge, space, table, 1, (subset) => subset.adjusters.length > 0 && !touchesAxle(model, subset));
   const idle = yield* ranking(judge, space, table, 1, ({ adjusters }) => adjusters.length === 0);
 
@@ -89,11 +94,12 @@ export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): G
       labour: 0,
       margin: Number.NEGATIVE_INFINITY,
     },
-    bestSingleChange: choice(single),
+    bestSingleChange: single[0] && (!idle[0] || helpsMore(single[0].key, idle[0].key)) ? choiceOf(judge, single[0]) : null,
     bestWithoutAxle: choice(noAxle),
     optima: model.adjusters.flatMap((_, k) => continuousOptimum(judge, k) ?? []),
     missing: missingMeasurements(model, new Float64Array(model.adjusters.length).fill(0)),
     notUsed: model.adjusters.flatMap(({ unusable }) => (unusable ? [unusable] : [])),
+    leftOut: model.leftOut,
   });
 }
 
@@ -103,10 +109,11 @@ function* ranking(
   table: MarginTable,
   count: number,
   allowed: (subset: Subset) => boolean,
+  order: KeyOrder = compareKeys,
 ): Generator<number, readonly Ranked[]> {
   const found: Ranked[] = [];
   if (count === 0) return found;
-  for (const step of bestFirst(judge, space, table, allowed)) {
+  for (const step of bestFirst(judge, space, table, allowed, order)) {
     if (step) found.push(step);
     else yield TABLE_SHARE;
     if (found.length === count) break;

@@ -1,7 +1,7 @@
 import type { CorrectionModel } from "../geometry/correction-model.js";
 import { compareText, type Subset } from "./candidate-space.js";
 
-/** What plans are ranked by, in this order; of a box of candidates every part is the best that any of them can have. */
+/** What plans are ranked by; of a box of candidates every part is the best that any of them can have. */
 export interface RankKey {
   /** Draws out of all in which some limit is exceeded. */
   fails: number;
@@ -18,16 +18,24 @@ const SAME_STEPS = 1e-9;
 /** Margins that differ by less are equal, so that rounding does not decide before the size of the change does. */
 const SAME_MARGIN = 1e-12;
 
-/** < 0: a ranks before b. Ids are left to the caller. Margins and steps are put on a grid first, which keeps the order a true order. */
-export function compareKeys(a: RankKey, b: RankKey): number {
-  return (
-    a.fails - b.fails ||
-    a.labour - b.labour ||
-    onGrid(b.margin, SAME_MARGIN) - onGrid(a.margin, SAME_MARGIN) ||
-    a.changes - b.changes ||
-    onGrid(a.steps, SAME_STEPS) - onGrid(b.steps, SAME_STEPS)
-  );
-}
+/** An order of candidates: < 0 = a ranks before b. Ids are left to the caller. It must rank a key that is part by part at least as good no later. */
+export type KeyOrder = (a: RankKey, b: RankKey, draws: number) => number;
+
+/**
+ * Chance, then labour, then margin, number of changes and size. Among candidates that fail in every draw labour says nothing, so there the margin goes first:
+ * the cheapest of what cures nothing is no answer. Margins and steps are put on a grid first, which keeps the order a true order.
+ */
+export const compareKeys: KeyOrder = (a, b, draws) =>
+  a.fails - b.fails || (a.fails < draws ? a.labour - b.labour : 0) || byMargin(a, b) || a.labour - b.labour || bySize(a, b);
+
+/** Chance, then margin: what helps most, whatever its labour. */
+export const compareByEffect: KeyOrder = (a, b) => a.fails - b.fails || byMargin(a, b) || a.labour - b.labour || bySize(a, b);
+
+/** Whether a keeps more than b: every limit in more draws, or in as many with more of the tightest left. */
+export const helpsMore = (a: RankKey, b: RankKey): boolean => (a.fails - b.fails || byMargin(a, b)) < 0;
+
+const byMargin = (a: RankKey, b: RankKey): number => onGrid(b.margin, SAME_MARGIN) - onGrid(a.margin, SAME_MARGIN);
+const bySize = (a: RankKey, b: RankKey): number => a.changes - b.changes || onGrid(a.steps, SAME_STEPS) - onGrid(b.steps, SAME_STEPS);
 
 const onGrid = (value: number, step: number): number =>
   Number.isFinite(value) ? Math.round(value / step) : value > 0 ? Number.MAX_VALUE : -Number.MAX_VALUE;
