@@ -1,8 +1,10 @@
 import { angleBetween, directionOf } from "@halfturn/engine/geometry";
+import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { degreesToRadians, radiansToDegrees } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
 import { latestGaugings } from "./convert/latest-gaugings.js";
 import { toGauging } from "./convert/to-gauging.js";
+import { judgedCorrections } from "./correction/judged-corrections.js";
 import { exampleCase, exampleNames, exampleText } from "./example-cases.test-support.js";
 import { restore } from "./restore/restore.js";
 
@@ -61,5 +63,11 @@ test("at least two examples can be corrected: lengths, axle and stock are all th
     const measured = drivelines.every(({ sections, axle }) => axle?.centreToJointMm && sections.every(({ lengthMm }) => lengthMm));
     return measured && (adjusters ?? []).length > 0;
   });
-  expect(ready).toEqual(["one-piece", "two-piece", "four-wheel-drive"]);
+  expect(ready).toEqual(["one-piece", "two-piece", "four-wheel-drive", "corrected"]);
+});
+
+test("corrected stands as foretold once its wedges are in", () => {
+  const [only, ...more] = judgedCorrections(exampleCase("corrected"), { defaults: DEFAULT_LIMITS, draws: 100, seed: 1 });
+  expect(more).toEqual([]);
+  expect(only).toMatchObject({ before: [{ gauging: 0 }], after: [{ gauging: 1 }], judged: { ok: true, value: { verdict: "confirmed" } } });
 });

@@ -10,4 +10,5 @@ export const examples: readonly ExampleCase[] = [
   { name: "two-piece", url: new URL("../examples/two-piece.halfturn.json", import.meta.url).href },
   { name: "three-piece", url: new URL("../examples/three-piece.halfturn.json", import.meta.url).href },
   { name: "four-wheel-drive", url: new URL("../examples/four-wheel-drive.halfturn.json", import.meta.url).href },
+  { name: "corrected", url: new URL("../examples/corrected.halfturn.json", import.meta.url).href },
 ];

@@ -22,14 +22,9 @@ export interface GaugedCorrection extends BeforeAfter {
  */
 export const beforeAfterPairs = (document: Case, settings: CorrectionSettings): readonly GaugedCorrection[] =>
   (document.corrections ?? []).flatMap((correction, index) => {
-    const gaugings: readonly (ChosenGauging & { readonly gauging: number })[] = correction.basis.flatMap((basis) =>
-      gaugedAfter(document, index, basis),
-    );
+    const gaugings = gaugingsAfter(document, index);
     if (gaugings.length === 0) return [];
-    const chosen = correction.basis.flatMap(({ driveline, gauging }) => {
-      const at = document.drivelines.findIndex(({ id }) => id === driveline);
-      return at < 0 || document.gauging?.[gauging]?.driveline !== driveline ? [] : [{ driveline: at, gauging }];
-    });
+    const chosen = gaugingsBefore(document, index);
     const after = gaugings.flatMap((one) => posesOf(document, one, settings));
     if (chosen.length === 0 || after.length === 0) return [];
     return [
@@ -43,13 +38,23 @@ export const beforeAfterPairs = (document: Case, settings: CorrectionSettings): 
     ];
   });
 
+type Gauged = ChosenGauging & { readonly gauging: number };
 type Basis = CaseCorrection["basis"][number];
 
-function gaugedAfter(
-  document: Case,
-  index: number,
-  { driveline, gauging }: Basis,
-): readonly (ChosenGauging & { readonly gauging: number })[] {
+const basisOf = (document: Case, correction: number): readonly Basis[] => document.corrections?.[correction]?.basis ?? [];
+
+/** What a correction, by its place in `corrections`, was worked out from; a gauging that the case no longer holds is left out. */
+export const gaugingsBefore = (document: Case, correction: number): readonly Gauged[] =>
+  basisOf(document, correction).flatMap(({ driveline, gauging }) => {
+    const at = document.drivelines.findIndex(({ id }) => id === driveline);
+    return at < 0 || document.gauging?.[gauging]?.driveline !== driveline ? [] : [{ driveline: at, gauging }];
+  });
+
+/** What was gauged after a correction and before the next one, the last of each driveline. */
+export const gaugingsAfter = (document: Case, correction: number): readonly Gauged[] =>
+  basisOf(document, correction).flatMap((basis) => gaugedAfter(document, correction, basis));
+
+function gaugedAfter(document: Case, index: number, { driveline, gauging }: Basis): readonly Gauged[] {
   const all = document.gauging ?? [];
   const next = (document.corrections ?? [])
     .slice(index + 1)
@@ -64,7 +69,7 @@ function gaugedAfter(
 
 function posesOf(
   document: Case,
-  { driveline: index, gauging }: ChosenGauging & { readonly gauging: number },
+  { driveline: index, gauging }: Gauged,
   { accepted = [] }: CorrectionSettings,
 ): readonly (readonly [id: string, poses: PoseModel])[] {
   const driveline = toDriveline(document, index);

@@ -10,6 +10,7 @@ import { restore } from "../restore/restore.js";
 import type { Case } from "../schema/case.js";
 import { serialise } from "../serialise/serialise.js";
 import { beforeAfterPairs } from "./before-after-pairs.js";
+import { judgedCorrections } from "./judged-corrections.js";
 import { parseChange, parseChanges } from "./parse-change.js";
 import { recordCorrection } from "./record-correction.js";
 
@@ -102,6 +103,11 @@ test("a plan is recorded, replaces an unmade one from the same gaugings, and the
   const twice = await chosen(once);
   expect([once.corrections?.length, twice.corrections?.length]).toEqual([1, 1]);
   expect(once.corrections?.[0]).toMatchObject({ state: "chosen", chosenAt: DATE, basis: [{ driveline: "rear", gauging: 0 }] });
+  // What a report prints of it without working it out again.
+  const [foretold] = once.corrections?.[0]?.predicted[0]?.drivelines ?? [];
+  expect(foretold?.shafts?.map(({ id }) => id)).toEqual(["source", "front", "back", "driven"]);
+  expect(foretold?.highestSpeed).toMatchObject({ shaftRpm: 3600, drive: [{ section: "front" }, { section: "back" }] });
+  expect(once.corrections?.[0]?.probabilityWithin).toBeGreaterThanOrEqual(0);
   const text = serialise(twice, own);
   const restored = restore(text);
   expect(restored.ok ? restored.case : restored.problems).toMatchObject({ "x-own": { kept: true } });
@@ -115,12 +121,23 @@ test("a later gauging makes a pair of it, and counts what was fitted", () => {
   const recorded = recordCorrection(document, { input, basis, changes, states: predicted.value.states, instructions: [] }, DATE);
   expect(recorded.corrections?.[0]?.changes).toEqual([{ adjuster: "bearing-drop", amount: -6, unit: "mm" }]);
   expect(beforeAfterPairs(recorded, SETTINGS)).toEqual([]);
+  expect(judgedCorrections(recorded, SETTINGS)).toEqual([
+    { correction: 0, before: [{ driveline: 0, gauging: 0 }], after: [], judged: null },
+  ]);
   const [first] = document.gauging ?? [];
   if (!first) throw new Error("the example was gauged");
   const again: Case = { ...recorded, gauging: [first, { ...first, stage: "after" }] };
   const [pair] = beforeAfterPairs(again, SETTINGS);
   expect(pair).toMatchObject({ correction: 0, gaugings: [{ driveline: 0, gauging: 1 }], changes });
   expect(Object.keys(pair?.after ?? {})).toEqual(["rear"]);
+  // Nothing moved, so the foretold change has not come.
+  const [judged] = judgedCorrections(again, SETTINGS);
+  expect(judged).toMatchObject({ after: [{ gauging: 1 }], judged: { ok: true, value: { verdict: "differs" } } });
+  const drooped: Case = {
+    ...recorded,
+    gauging: [first, { ...first, stage: "after", state: { ...first.state, rideHeight: "drooped" } }],
+  };
+  expect(judgedCorrections(drooped, SETTINGS)).toMatchObject([{ after: [{ gauging: 1 }], judged: null }]);
   const fitted = (of: Case) => {
     const adjuster = toCorrectionInput(of, SETTINGS).adjusters.find(({ id }) => id === "bearing-drop");
     return adjuster?.kind === "support-drop" ? adjuster.fitted : null;

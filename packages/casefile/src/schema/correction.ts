@@ -3,12 +3,28 @@ import { id, jointId, moment, name } from "./scalars.js";
 
 const quantity = z.object({ value: z.number(), u: z.number().min(0), interval95: z.tuple([z.number(), z.number()]) }).nullable();
 
+const sectionAcceleration = z.object({ section: id, accelerationRadS2: quantity });
+
 /** What was foretold of one driveline in one state. */
 const predictedDriveline = z.object({
   driveline: id,
+  /** How the shafts will lie, in power order: enough to draw them. */
+  shafts: z
+    .array(z.object({ id, inclinationDeg: quantity, headingDeg: quantity }))
+    .max(7)
+    .optional(),
   joints: z.array(z.object({ id: jointId, operatingAngleDeg: quantity })).max(6),
   equivalentAngleDeg: quantity,
   slipTravelMm: quantity,
+  /** Accelerations at the highest shaft speed in use. */
+  highestSpeed: z
+    .object({
+      shaftRpm: z.number().gt(0),
+      drivenAccelerationRadS2: quantity,
+      drive: z.array(sectionAcceleration).max(5),
+      coast: z.array(sectionAcceleration).max(5),
+    })
+    .optional(),
 });
 
 /** One use of an adjuster; the amount is signed as the adjuster's stock is. */
@@ -29,6 +45,10 @@ export const correction = z.object({
     .min(1)
     .max(8),
   changes: z.array(change).max(20),
+  /** Share of the draws in which every limit held in every state; null where something that could forbid it was not measured. */
+  probabilityWithin: z.number().min(0).max(1).nullable().optional(),
+  /** The same for the limits that could be computed. */
+  probabilityOfLimits: z.number().min(0).max(1).optional(),
   predicted: z.array(z.object({ state: id, drivelines: z.array(predictedDriveline).max(8) })).max(51),
   instructions: z.array(instruction).max(200).optional(),
 });
