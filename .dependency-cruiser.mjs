@@ -1,5 +1,6 @@
 // Which part may know which. Arrows go one way:
-//   engine <- casefile <- words <- figures <- report <- apps;  store knows engine and casefile only.
+//   engine <- casefile <- words <- figures <- report <- apps
+//   beside them: recordings knows engine only; exchange knows casefile; store knows casefile and exchange.
 
 const SUBJECT_LIBRARIES = ["ml-matrix", "pure-rand", "d3-random", "quickselect", "fft.js"];
 const TEST_LIBRARIES = ["vitest", "fast-check"];
@@ -60,18 +61,27 @@ export default {
       from: { path: `^packages/engine/.*${TESTS}` },
       to: { path: "(^|/)node_modules/", pathNot: modules([...SUBJECT_LIBRARIES, ...TEST_LIBRARIES]) },
     },
-    layer("engine", ["casefile", "words", "figures", "report", "store"]),
-    layer("casefile", ["words", "figures", "report", "store"]),
-    layer("words", ["figures", "report", "store"]),
-    layer("figures", ["report", "store"]),
-    layer("report", ["store"]),
-    layer("store", ["words", "figures", "report"]),
+    layer("engine", ["casefile", "words", "figures", "report", "recordings", "exchange", "store"]),
+    layer("casefile", ["words", "figures", "report", "recordings", "exchange", "store"]),
+    layer("words", ["figures", "report", "recordings", "exchange", "store"]),
+    layer("figures", ["report", "recordings", "exchange", "store"]),
+    layer("report", ["recordings", "exchange", "store"]),
+    layer("recordings", ["casefile", "words", "figures", "report", "exchange", "store"]),
+    layer("exchange", ["words", "figures", "report", "recordings", "store"]),
+    layer("store", ["words", "figures", "report", "recordings"]),
     {
       name: "apps-are-islands",
-      comment: "What two apps share belongs in a package.",
+      comment: "What two apps share belongs in a package. The command line starts the server through its index, and nothing else crosses.",
       severity: "error",
       from: { path: "^apps/([^/]+)/" },
-      to: { path: "^apps/", pathNot: "^apps/$1/" },
+      to: { path: "^apps/", pathNot: ["^apps/$1/", "^apps/server/src/index\\.ts$"] },
+    },
+    {
+      name: "only-the-command-line-hosts-the-server",
+      comment: "The web app meets the server over HTTP; what they say to each other is packages/exchange.",
+      severity: "error",
+      from: { path: "^apps/web/" },
+      to: { path: "^apps/server/" },
     },
     {
       name: "nothing-imports-the-checks",
@@ -111,10 +121,10 @@ export default {
   ],
   options: {
     doNotFollow: { path: "(^|/)node_modules/" },
-    exclude: { path: "(^|/)dist/" },
+    exclude: { path: "(^|/)dist(-types)?/" },
     tsPreCompilationDeps: true,
     combinedDependencies: true,
     tsConfig: { fileName: "tsconfig.base.json" },
-    enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["source", "import", "node", "types", "default"] },
+    enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["halfturn-source", "import", "node", "types", "default"] },
   },
 };

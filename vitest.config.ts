@@ -1,10 +1,10 @@
 import { defineConfig } from "vitest/config";
 
 // Beside these, Vite adds "import" and "default" by itself.
-const conditions = ["source", "module", "node"];
+const conditions = ["halfturn-source", "module", "node"];
 const SLOW = "**/*.slow.test.ts";
 
-// Tests read the packages' sources through the export condition "source", so that nothing needs building first.
+// Tests read the packages' sources through the export condition "halfturn-source", so that nothing needs building first.
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },

@@ -47,7 +47,7 @@ export async function bundle(entry, outfile) {
     platform: "node",
     format: "esm",
     target: "node20",
-    conditions: ["source"],
+    conditions: ["halfturn-source"],
     mainFields: ["module", "main"],
     external: EXTERNAL,
     banner: { js: REQUIRE_BANNER },

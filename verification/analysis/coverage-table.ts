@@ -2,7 +2,7 @@ import { type Coverage, countCoverage, FAR_FROM_ZERO } from "./count-coverage.js
 import { KINDS } from "./simulated-vehicles.js";
 
 // Prints the table of docs/verification.md. Gaugings for each seed and draws for each gauging may be given:
-// npx esbuild verification/analysis/coverage-table.ts --bundle --platform=node --format=esm --conditions=source | node --input-type=module - 2000 2000
+// npx esbuild verification/analysis/coverage-table.ts --bundle --platform=node --format=esm --conditions=halfturn-source | node --input-type=module - 2000 2000
 const GAUGINGS = Number(process.argv[2] ?? 2000);
 const DRAWS = Number(process.argv[3] ?? 2000);
 const SEEDS = [101, 202, 303];

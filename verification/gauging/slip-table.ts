@@ -3,7 +3,7 @@ import { LAYOUTS } from "./layouts.js";
 import { SLIPS } from "./slips.js";
 
 // Prints the tables of docs/verification.md. The number of gaugings of each kind and layout is the one argument:
-// npx esbuild verification/gauging/slip-table.ts --bundle --platform=node --format=esm --conditions=source | node --input-type=module - 1000
+// npx esbuild verification/gauging/slip-table.ts --bundle --platform=node --format=esm --conditions=halfturn-source | node --input-type=module - 1000
 const SETS = Number(process.argv[2] ?? 2000);
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 const share = (part: number, whole: number): string => (whole === 0 ? "" : percent(part / whole));

@@ -1,3 +1,4 @@
+export * from "./analyse/analyse-case.js";
 export * from "./contract/index.js";
 export * from "./convert/index.js";
 export * from "./correction/index.js";

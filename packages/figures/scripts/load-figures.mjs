@@ -15,7 +15,7 @@ export async function loadFigures() {
     bundle: true,
     format: "esm",
     platform: "node",
-    conditions: ["source"],
+    conditions: ["halfturn-source"],
     logLevel: "warning",
   });
   const figures = await import(pathToFileURL(outfile).href);

@@ -30,7 +30,7 @@ test("a bundle with the typesetter left outside carries the template along", asy
     platform: "node",
     format: "esm",
     target: "node20",
-    conditions: ["source"],
+    conditions: ["halfturn-source"],
     external: ["@myriaddreamin/*"],
     // The example case is a file of the package beside this one; the product's own bundler carries such files along.
     define: { "import.meta.url": JSON.stringify(new URL("src/examples.js", examples).href) },

@@ -1,6 +1,5 @@
-import { renderHtml, renderPdf, reportContent } from "@halfturn/report";
+import { renderHtml, renderPdf, reportContent, reportedGaugings } from "@halfturn/report";
 import { answersAnything } from "../analysis/analyse-case.js";
-import { reportedGaugings } from "../analysis/reported-gaugings.js";
 import { writeFault } from "../files/file-fault.js";
 import { fileName, readCase } from "../files/read-case.js";
 import { writeWhole } from "../files/write-whole.js";

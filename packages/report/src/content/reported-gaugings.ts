@@ -1,8 +1,7 @@
-import { type Case, type ChosenGauging, latestGaugings, toAnalysisInput } from "@halfturn/casefile";
+import { type AnalyseSettings, type Case, type ChosenGauging, latestGaugings, toAnalysisInput } from "@halfturn/casefile";
 import { analyseDriveline } from "@halfturn/engine/analysis";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
-import type { ReportedGauging } from "@halfturn/report";
-import type { AnalyseSettings } from "./analyse-case.js";
+import type { ReportedGauging } from "./report-input.js";
 
 /**
  * For each driveline the last gauging as found and the last one after correction, in that order, with their results.
