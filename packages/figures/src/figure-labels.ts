@@ -45,6 +45,8 @@ export interface FigureLabels {
   readonly towardSide: { readonly [S in VehicleSide]: string };
   readonly notMeasured: string;
 
+  readonly comparisonView: string;
+
   readonly phasingView: string;
   readonly phasing: string;
   readonly bestPhasing: string;

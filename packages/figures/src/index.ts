@@ -4,6 +4,7 @@ export type { AccelerationLimits } from "./chart/acceleration-series.js";
 export * from "./chart/order-lines.js";
 export * from "./chart/order-picture.js";
 export * from "./chart/transmission-error-chart.js";
+export * from "./driveline/comparison-view.js";
 export * from "./driveline/driveline-picture.js";
 export * from "./driveline/picture-of.js";
 export * from "./driveline/plan-view.js";

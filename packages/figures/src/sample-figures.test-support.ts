@@ -1,9 +1,11 @@
+import type { Estimate } from "@halfturn/engine/analysis";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import type { Language } from "@halfturn/words";
 import { cancellationView } from "./cancellation/cancellation-view.js";
 import { accelerationChart } from "./chart/acceleration-chart.js";
 import { orderLines } from "./chart/order-lines.js";
 import { transmissionErrorChart } from "./chart/transmission-error-chart.js";
+import { comparisonView } from "./driveline/comparison-view.js";
 import type { DrivelinePicture } from "./driveline/driveline-picture.js";
 import { planView } from "./driveline/plan-view.js";
 import { sideView } from "./driveline/side-view.js";
@@ -22,7 +24,24 @@ export const ALL_FIGURES: Readonly<Record<string, (picture: DrivelinePicture, op
   acceleration: (picture, options) => accelerationChart(picture, DEFAULT_LIMITS, options),
   "transmission-error": transmissionErrorChart,
   cancellation: cancellationView,
+  comparison: (picture, options) =>
+    comparisonView(
+      [
+        { name: "As found", picture },
+        { name: "Predicted", picture: flattened(picture) },
+      ],
+      options,
+    ),
 };
+
+/** The driveline with half of every inclination, as a correction might leave it. */
+function flattened(picture: DrivelinePicture): DrivelinePicture {
+  const half = (estimate: Estimate | null): Estimate | null =>
+    estimate && { value: estimate.value / 2, u: estimate.u, low: estimate.low / 2, high: estimate.high / 2 };
+  const { analysis } = picture;
+  if (!analysis) return picture;
+  return { ...picture, analysis: { ...analysis, shafts: analysis.shafts.map((one) => ({ ...one, inclination: half(one.inclination) })) } };
+}
 
 interface Look {
   readonly theme: ThemeName;

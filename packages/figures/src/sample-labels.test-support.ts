@@ -47,6 +47,7 @@ export const SAMPLE_LABELS: FigureLabels = {
   upperEdgeIs: { left: "Upper edge: vehicle's left", right: "Upper edge: vehicle's right" },
   towardSide: { left: "toward the left", right: "toward the right" },
   notMeasured: "not measured",
+  comparisonView: "Before and after",
   phasingView: "Phasing",
   phasing: "Phasing",
   bestPhasing: "Best",

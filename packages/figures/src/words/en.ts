@@ -13,6 +13,7 @@ export const en: FigureWords = {
   upperEdgeIs: { left: "Upper edge: vehicle's left", right: "Upper edge: vehicle's right" },
   towardSide: { left: "toward the left", right: "toward the right" },
   notMeasured: "not measured",
+  comparisonView: "One under the other, from the side",
   phasingView: "How the yokes stand",
   phasing: "Phasing",
   bestPhasing: "Best",

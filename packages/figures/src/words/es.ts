@@ -13,6 +13,7 @@ export const es: FigureWords = {
   upperEdgeIs: { left: "Arriba: izquierda del vehículo", right: "Arriba: derecha del vehículo" },
   towardSide: { left: "hacia la izquierda", right: "hacia la derecha" },
   notMeasured: "sin medir",
+  comparisonView: "Uno bajo otro, de lado",
   phasingView: "Posición de las horquillas",
   phasing: "Fase",
   bestPhasing: "Mejor",
