@@ -6,6 +6,7 @@ export * from "./chart/order-picture.js";
 export * from "./chart/transmission-error-chart.js";
 export * from "./driveline/comparison-view.js";
 export * from "./driveline/driveline-picture.js";
+export * from "./driveline/movable-view.js";
 export * from "./driveline/picture-of.js";
 export * from "./driveline/plan-view.js";
 export * from "./driveline/side-view.js";
