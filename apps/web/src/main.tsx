@@ -1,7 +1,17 @@
+import { RouterProvider } from "@tanstack/react-router";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
+import { SettingsProvider } from "./settings/settings-context.js";
+import { router } from "./shell/router.js";
 import "./style/tokens.css";
 import "./style/base.css";
 
 const place = document.getElementById("app");
-if (place) createRoot(place).render(<StrictMode />);
+if (place)
+  createRoot(place).render(
+    <StrictMode>
+      <SettingsProvider>
+        <RouterProvider router={router} />
+      </SettingsProvider>
+    </StrictMode>,
+  );

@@ -1,0 +1,62 @@
+import { Suspense } from "react";
+import { Button } from "../../controls/button.js";
+import { LinkButton } from "../../controls/link-button.js";
+import { Message } from "../../controls/message.js";
+import type { OpenCase } from "../../device/open-case.js";
+import { useSettings } from "../../settings/settings-context.js";
+import { useWords } from "../../words/use-words.js";
+import { useCalculation } from "../../worker/use-calculation.js";
+import { PAGES } from "../pages.js";
+import styles from "./case-frame.module.css";
+import { frameWords } from "./frame-words.js";
+import { StepBar } from "./step-bar.js";
+import { stepProgress } from "./step-progress.js";
+import { useRecord } from "./use-open-case.js";
+import { useUndoKeys } from "./use-undo-keys.js";
+
+/** What stands around every page of a case: its name, the way back, and the steps. */
+export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly step: string }) {
+  const words = useWords(frameWords);
+  const { settings } = useSettings();
+  const { document } = useRecord(open);
+  const calculation = useCalculation(document);
+  useUndoKeys(open);
+  const [current, Page] = PAGES.find(([name]) => name === step) ?? [];
+  return (
+    <div className={styles.frame}>
+      <header className={styles.head}>
+        <LinkButton to="/cases" kind="quiet" label={words.allCases}>
+          <span aria-hidden="true">‹</span>
+        </LinkButton>
+        <h1 className={styles.title}>{document.title || words.untitled}</h1>
+        <Button kind="quiet" onPress={open.undo} isDisabled={!open.canUndo()} label={words.undo}>
+          <span aria-hidden="true">↶</span>
+        </Button>
+        <Button kind="quiet" onPress={open.redo} isDisabled={!open.canRedo()} label={words.redo}>
+          <span aria-hidden="true">↷</span>
+        </Button>
+        <LinkButton to="/settings" kind="quiet" label={words.settings}>
+          <span aria-hidden="true">⚙</span>
+        </LinkButton>
+      </header>
+      <main className={styles.page}>
+        <div className={styles.column}>
+          {Page ? (
+            <Suspense fallback={<Message title="…" />}>
+              <Page document={document} edit={open.edit} calculation={calculation} settings={settings} />
+            </Suspense>
+          ) : (
+            <Message title={words.noSuchStep} />
+          )}
+        </div>
+      </main>
+      <div className={styles.steps}>
+        <StepBar
+          id={document.id}
+          current={current ?? "describe"}
+          steps={PAGES.map(([name]) => ({ step: name, progress: stepProgress(name, document, calculation.analysed) }))}
+        />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,21 @@
+import { useEffect, useState, useSyncExternalStore } from "react";
+import { shelf } from "../../device/device.js";
+import type { OpenCase } from "../../device/open-case.js";
+
+/** undefined while it is being opened; null where this device has no such case. */
+export function useOpenCase(id: string): OpenCase | null | undefined {
+  const [found, setFound] = useState<{ readonly id: string; readonly open: OpenCase | null } | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    void shelf.open(id).then((open) => {
+      if (wanted) setFound({ id, open });
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [id]);
+  return found?.id === id ? found.open : undefined;
+}
+
+/** The case as it is now. */
+export const useRecord = (open: OpenCase) => useSyncExternalStore(open.subscribe, open.record);

@@ -1,0 +1,36 @@
+import { Dexie, type Table } from "dexie";
+import type { DeviceCase, DeviceStore, EditStep } from "./device-case.js";
+
+interface StepRow extends EditStep {
+  readonly caseId: string;
+  readonly place: number;
+}
+
+class Database extends Dexie {
+  readonly cases!: Table<DeviceCase, string>;
+  readonly steps!: Table<StepRow, [string, number]>;
+
+  constructor() {
+    super("halfturn");
+    this.version(1).stores({ cases: "id, waiting", steps: "[caseId+place]" });
+  }
+}
+
+export const database = new Database();
+
+const stepsFrom = (id: string, from: number) => database.steps.where("[caseId+place]").between([id, from], [id, Dexie.maxKey]);
+
+/** The device's own store: it answers without a network, and survives a reload. */
+export const deviceStore: DeviceStore = {
+  all: () => database.cases.toArray(),
+  read: async (id) => (await database.cases.get(id)) ?? null,
+  write: async (record) => {
+    await database.cases.put(record);
+  },
+  steps: async (id) => (await stepsFrom(id, 0).toArray()).map(({ before, after }) => ({ before, after })),
+  writeSteps: (id, from, steps) =>
+    database.transaction("rw", database.steps, async () => {
+      await stepsFrom(id, from).delete();
+      await database.steps.bulkPut(steps.map((step, k) => ({ ...step, caseId: id, place: from + k })));
+    }),
+};

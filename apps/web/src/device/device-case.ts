@@ -1,0 +1,34 @@
+import type { Case } from "@halfturn/casefile";
+
+/** A case as this device keeps it. */
+export interface DeviceCase {
+  readonly id: string;
+  readonly document: Case;
+  /** What the server held when we last agreed, and its revision; null until it has been there. */
+  readonly base: Case | null;
+  readonly revision: number | null;
+  /** 1: something waits to be sent. A number, because an index cannot hold a truth value. */
+  readonly waiting: 0 | 1;
+  /** 1: put away; it stands in no list, and can be brought back. */
+  readonly putAway: 0 | 1;
+  /** ISO 8601, by this device's clock. */
+  readonly changedAt: string;
+  /** How many steps at the end of the list of steps are undone. */
+  readonly undone: number;
+}
+
+/** One edit, to go back over and forth. */
+export interface EditStep {
+  readonly before: Case;
+  readonly after: Case;
+}
+
+/** Where a device keeps its cases. */
+export interface DeviceStore {
+  readonly all: () => Promise<readonly DeviceCase[]>;
+  readonly read: (id: string) => Promise<DeviceCase | null>;
+  readonly write: (record: DeviceCase) => Promise<void>;
+  readonly steps: (id: string) => Promise<readonly EditStep[]>;
+  /** Makes the steps of a case end with these: all from `from` on are replaced. */
+  readonly writeSteps: (id: string, from: number, steps: readonly EditStep[]) => Promise<void>;
+}

@@ -1,0 +1,44 @@
+import type { ByLanguage } from "../words/use-words.js";
+
+interface SettingsWords {
+  readonly title: string;
+  readonly back: string;
+  readonly theme: string;
+  readonly asDevice: string;
+  readonly light: string;
+  readonly dark: string;
+  readonly contrast: string;
+  readonly units: string;
+  readonly metric: string;
+  readonly us: string;
+  readonly language: string;
+}
+
+export const settingsWords: ByLanguage<SettingsWords> = {
+  en: {
+    title: "Settings",
+    back: "Back",
+    theme: "Colours",
+    asDevice: "As the device",
+    light: "Light",
+    dark: "Dark",
+    contrast: "High contrast",
+    units: "Units",
+    metric: "Metric",
+    us: "US",
+    language: "Language",
+  },
+  es: {
+    title: "Ajustes",
+    back: "Volver",
+    theme: "Colores",
+    asDevice: "Como el dispositivo",
+    light: "Claro",
+    dark: "Oscuro",
+    contrast: "Alto contraste",
+    units: "Unidades",
+    metric: "Métricas",
+    us: "EE. UU.",
+    language: "Idioma",
+  },
+};

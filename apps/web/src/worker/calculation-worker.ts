@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { calculations } from "./calculations.js";
+
+expose(calculations);

@@ -1,0 +1,32 @@
+import type { AnalysedDriveline, Case } from "@halfturn/casefile";
+import { useEffect, useState } from "react";
+import type { Calculation } from "../case-pages/case-page.js";
+import { FULL_DRAWS, QUICK_DRAWS } from "./draws.js";
+import { analyseFully, analyseQuickly } from "./worker-client.js";
+
+/** How long nothing may have changed before the full answer is worked out. */
+const SETTLED_MS = 250;
+
+interface Made {
+  readonly of: Case;
+  readonly full: boolean;
+  readonly analysed: readonly AnalysedDriveline[];
+}
+
+/** What the worker makes of a document: a quick answer at once, the full one when the typing rests. An answer to an older document never replaces a newer one. */
+export function useCalculation(document: Case): Calculation {
+  const [made, setMade] = useState<Made | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    const keep = (full: boolean) => (analysed: readonly AnalysedDriveline[]) => {
+      if (wanted) setMade((before) => (before?.of === document && before.full && !full ? before : { of: document, full, analysed }));
+    };
+    void analyseQuickly(document, QUICK_DRAWS).then(keep(false));
+    const settled = setTimeout(() => void analyseFully(document, FULL_DRAWS).then(keep(true)), SETTLED_MS);
+    return () => {
+      wanted = false;
+      clearTimeout(settled);
+    };
+  }, [document]);
+  return { analysed: made?.analysed ?? null, busy: made?.of !== document || !made.full };
+}

@@ -1,0 +1,70 @@
+import type { Case, Restored } from "@halfturn/casefile";
+import type { Change, PlanOptions } from "@halfturn/engine/correction";
+import { proxy, type Remote, wrap } from "comlink";
+import type { Calculations } from "./calculations.js";
+
+type Answer<Name extends keyof Calculations> = Awaited<ReturnType<Calculations[Name]>>;
+
+const start = (name: string): Remote<Calculations> =>
+  wrap<Calculations>(new Worker(new URL("./calculation-worker.ts", import.meta.url), { type: "module", name }));
+
+const once = <Made>(make: () => Made): (() => Made) => {
+  let made: Made | null = null;
+  return () => {
+    made ??= make();
+    return made;
+  };
+};
+
+/** Answers while somebody types, so it is never given long work. */
+const quick = once(() => start("quick"));
+const thorough = once(() => start("thorough"));
+
+let works = 0;
+
+/** Intervals from few draws, at once. */
+export const analyseQuickly = (document: Case, draws: number): Promise<Answer<"analyse">> => quick().analyse(document, draws);
+
+export const analyseFully = (document: Case, draws: number): Promise<Answer<"analyse">> => thorough().analyse(document, draws);
+
+/** What the vehicle will do after the changes, in every state of the case. */
+export const predictCase = (document: Case, changes: readonly Change[]): Promise<Answer<"predict">> =>
+  thorough().predict(document, changes);
+
+/** Every correction of the case held against the gauging after it. */
+export const judgeCorrections = (document: Case): Promise<Answer<"judge">> => thorough().judge(document);
+
+export const restoreCase = (text: string): Promise<Restored> => quick().restore(text);
+
+export interface PlanWork {
+  /** Called now and then with the share done, rising to 1. */
+  readonly onProgress?: (share: number) => void;
+  readonly signal?: AbortSignal;
+}
+
+/** The best corrections from the case's stock. Rejects with the signal's reason at once when stopped; the worker follows within a piece of its work. */
+export async function planCase(document: Case, options: PlanOptions = {}, { onProgress, signal }: PlanWork = {}): Promise<Answer<"plan">> {
+  signal?.throwIfAborted();
+  works += 1;
+  const work = works;
+  const asked = thorough().plan(
+    document,
+    options,
+    work,
+    proxy((share: number) => {
+      if (!signal?.aborted) onProgress?.(share);
+    }),
+  );
+  if (!signal) return asked;
+  return new Promise((resolve, reject) => {
+    signal.addEventListener(
+      "abort",
+      () => {
+        void thorough().stop(work);
+        reject(signal.reason);
+      },
+      { once: true },
+    );
+    asked.then(resolve, reject);
+  });
+}
