@@ -17,5 +17,10 @@ process.exitCode = await runProgram(process.argv.slice(2), {
   terminal: process.stdout.isTTY === true,
   now: () => new Date().toISOString(),
   newId: randomUUID,
+  // Once only: a second time the process ends at once, as every program does.
+  onStop: (stop) => {
+    process.once("SIGINT", stop);
+    return () => process.off("SIGINT", stop);
+  },
   readStandardInput,
 });

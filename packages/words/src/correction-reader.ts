@@ -34,6 +34,9 @@ export interface CorrectionReader {
   readonly part: (key: string) => string;
 }
 
+/** Limits of a driveline as a whole: what they are about is the driveline, not one of its parts. */
+export const isOfWhole = (limit: string): boolean => limit === "equivalent-angle" || limit === "driven-acceleration";
+
 const UNKNOWN = "…";
 /** A bolt is bought and a tape is read to a tenth of a millimetre at best, a wedge to a tenth of a degree and a phasing to a hundredth. */
 const LENGTH_DECIMALS = 1;
@@ -71,6 +74,7 @@ export function correctionReader(params: FindingParams, names: CorrectionNames, 
     driveline: driveline === undefined ? UNKNOWN : names.driveline(driveline),
     state: names.state(text("state")),
     states: (key) => list(key).map(names.state),
-    part: (key) => names.part(text(key), driveline),
+    part: (key) =>
+      key === "of" && driveline !== undefined && isOfWhole(text("limit")) ? names.driveline(driveline) : names.part(text(key), driveline),
   };
 }

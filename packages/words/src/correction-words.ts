@@ -42,6 +42,10 @@ export interface CorrectionWords {
   readonly plans: string;
   /** "Plan 1". */
   readonly planNumber: (number: number) => string;
+  /** Headings of the table of plans. */
+  readonly columns: { readonly chance: string; readonly labour: string; readonly margin: string; readonly changes: string };
+  /** What those headings mean. */
+  readonly readPlans: string;
   readonly chance: (share: string) => string;
   readonly chanceUnknown: (share: string) => string;
   readonly labour: (amount: string) => string;
@@ -50,8 +54,16 @@ export interface CorrectionWords {
   readonly pulledOut: (length: string) => string;
   readonly pushedIn: (length: string) => string;
   readonly arrow: (before: string, after: string) => string;
+  /** "the operating angle of J3". */
+  readonly limitOf: (limit: string, part: string) => string;
   readonly tightest: (limit: string, value: string, bound: string, state: string) => string;
   readonly whatToDo: string;
+  readonly caution: (text: string) => string;
+  /** Stands where a caution was printed in full at an earlier step. */
+  readonly cautionAsAt: (step: string) => string;
+  /** "Front driveline: nothing changes." */
+  readonly unchanged: (driveline: string) => string;
+  readonly unlikely: string;
   readonly comparisons: string;
   readonly doingNothing: string;
   readonly bestSingle: string;
@@ -68,11 +80,18 @@ export interface CorrectionWords {
   readonly blockLimit: (limit: string, value: string, bound: string, state: string) => string;
   readonly blockHard: (changes: string, why: string) => string;
   readonly notUsed: string;
+  readonly leftOut: string;
+  readonly neverGauged: (driveline: string) => string;
+  readonly learned: (corrections: number, readings: number) => string;
+  readonly notLearned: string;
   readonly examined: (count: string) => string;
   readonly anglesOnly: string;
   readonly neverFit: string;
   readonly chosen: (number: number, path: string) => string;
-  readonly chooseHint: (path: string) => string;
+  readonly chooseHint: (path: string, number: string) => string;
+  readonly showHint: (path: string) => string;
+  readonly searching: (share: string) => string;
+  readonly stopped: string;
   readonly foretold: string;
   readonly measured: string;
   readonly lookAt: string;

@@ -4,7 +4,7 @@ export { type Catalogue, type FindingCatalogue, type FindingWords, type ProblemC
 export { catalogueOf, catalogues } from "./catalogues.js";
 export { CAUTION_STEPS, type CautionId, type Cautions, cautionsOf } from "./cautions.js";
 export { correctionNames } from "./correction-names.js";
-export { type CorrectionNames, shortAngle, shortLength } from "./correction-reader.js";
+export { type CorrectionNames, isOfWhole, shortAngle, shortLength } from "./correction-reader.js";
 export { type CorrectionText, changeProblemText, correctionText, quantityFaultText } from "./correction-text.js";
 export type { CorrectionWords } from "./correction-words.js";
 export type { BenchComparison, Explanations } from "./explanations.js";

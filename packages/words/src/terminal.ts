@@ -6,6 +6,8 @@ export interface Terminal {
     readonly new: string;
     readonly validate: string;
     readonly analyse: string;
+    readonly predict: string;
+    readonly plan: string;
     readonly orders: string;
     readonly report: string;
     readonly completion: string;
@@ -16,6 +18,8 @@ export interface Terminal {
     readonly new: string;
     readonly validate: string;
     readonly analyse: string;
+    readonly predict: string;
+    readonly plan: string;
     readonly orders: string;
     readonly report: string;
     readonly completion: string;
@@ -35,6 +39,11 @@ export interface Terminal {
     readonly lang: string;
     readonly output: string;
     readonly paper: string;
+    readonly change: string;
+    readonly maxChanges: string;
+    readonly keep: string;
+    readonly show: string;
+    readonly choose: string;
     readonly speed: string;
     readonly gear: string;
     readonly turns: string;
@@ -65,6 +74,10 @@ export interface Terminal {
     readonly badValue: (place: string, input: string, why: string) => string;
     readonly wholeNumber: (least: string, most: string) => string;
     readonly findingCode: (near: string) => string;
+    readonly keepUnknown: (input: string, near: string, allowed: string) => string;
+    readonly noSuchPlan: (flag: string, number: number, count: number) => string;
+    readonly nothingToRecord: (number: number) => string;
+    readonly chooseNeedsFile: string;
     readonly outputKind: string;
     readonly roadSpeed: (least: string, most: string) => string;
   };

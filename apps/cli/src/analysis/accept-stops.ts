@@ -1,9 +1,8 @@
 import { type Case, serialise } from "@halfturn/casefile";
-import type { FindingCode } from "@halfturn/engine/findings";
+import type { Finding, FindingCode } from "@halfturn/engine/findings";
 import { STANDARD_INPUT } from "../files/read-case.js";
 import { writeWhole } from "../files/write-whole.js";
 import type { CliContext } from "../program/context.js";
-import type { AnalysedDriveline } from "./analyse-case.js";
 
 /** What became of each `--accept`. */
 export interface Acceptance {
@@ -17,7 +16,7 @@ export interface Acceptance {
 /** Sorts the `--accept` codes into those that match a present stop finding, those recorded before, and idle ones. Nothing is written yet. */
 export function acceptStops(
   codes: readonly FindingCode[],
-  analysed: readonly AnalysedDriveline[],
+  analysed: readonly { readonly analysis: { readonly findings: readonly Finding[] } }[],
   document: Case,
   path: string,
   context: CliContext,

@@ -2,8 +2,7 @@ import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import type { AnalyseFlags } from "./analyse-flags.js";
-import { drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, stageFlag, switchFlag } from "./common-flags.js";
-import { completeFindingCode, parseFindingCode } from "./finding-code.js";
+import { acceptFlag, drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, stageFlag, switchFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
 
 export const analyseCommand = (terminal: Terminal): Command<CliContext> =>
@@ -13,15 +12,7 @@ export const analyseCommand = (terminal: Terminal): Command<CliContext> =>
       flags: {
         stage: stageFlag(terminal),
         gauging: gaugingFlag(terminal),
-        accept: {
-          kind: "parsed",
-          parse: parseFindingCode,
-          proposeCompletions: completeFindingCode,
-          brief: terminal.flags.accept,
-          placeholder: "CODE",
-          variadic: true,
-          optional: true,
-        },
+        accept: acceptFlag(terminal),
         strict: switchFlag(terminal.flags.strict),
         json: switchFlag(terminal.flags.json),
         seed: seedFlag(terminal),

@@ -1,5 +1,6 @@
 import { LANGUAGES, type Language, type Terminal } from "@halfturn/words";
 import type { CliContext } from "../program/context.js";
+import { completeFindingCode, parseFindingCode } from "./finding-code.js";
 import { wholeNumber } from "./whole-number.js";
 
 /** As many draws as the agreed contract promises. */
@@ -9,6 +10,10 @@ const MOST_DRAWS = 1_000_000;
 const MOST_SEED = 2 ** 32 - 1;
 const MOST_GAUGING = 10_000;
 const MOST_TURNS = 10_000_000;
+/** More changes at once than there are kinds would be no correction but a rebuild. */
+const MOST_CHANGES = 7;
+/** Further down the ranking nobody looks. */
+const MOST_PLANS = 50;
 
 /** `--lang` is read before anything else; here it is checked and documented. */
 export const langFlag = ({ flags }: Terminal) =>
@@ -33,6 +38,23 @@ export const drawsFlag = ({ flags }: Terminal) =>
 
 export const turnsFlag = ({ flags }: Terminal) =>
   ({ kind: "parsed", parse: parseWhole(1, MOST_TURNS), brief: flags.turns, optional: true, placeholder: "N" }) as const;
+
+export const acceptFlag = ({ flags }: Terminal) =>
+  ({
+    kind: "parsed",
+    parse: parseFindingCode,
+    proposeCompletions: completeFindingCode,
+    brief: flags.accept,
+    placeholder: "CODE",
+    variadic: true,
+    optional: true,
+  }) as const;
+
+export const maxChangesFlag = ({ flags }: Terminal) =>
+  ({ kind: "parsed", parse: parseWhole(1, MOST_CHANGES), brief: flags.maxChanges, default: "2", placeholder: "N" }) as const;
+
+export const planNumberFlag = (brief: string) =>
+  ({ kind: "parsed", parse: parseWhole(1, MOST_PLANS), brief, optional: true, placeholder: "K" }) as const;
 
 const parseWhole = (least: number, most: number) =>
   function (this: CliContext, input: string): number {

@@ -1,4 +1,4 @@
-import { renderHtml, renderPdf, reportContent, reportedGaugings } from "@halfturn/report";
+import { renderHtml, renderPdf, reportContent, reportedCorrections, reportedGaugings } from "@halfturn/report";
 import { answersAnything } from "../analysis/analyse-case.js";
 import { writeFault } from "../files/file-fault.js";
 import { fileName, readCase } from "../files/read-case.js";
@@ -13,9 +13,18 @@ export async function runReport(this: CliContext, { output, paper, seed, draws }
   const { words } = this;
   const read = await readCase(path, this);
   if (!read.ok) return fail(this, BAD_USE, read.lines);
-  const gaugings = reportedGaugings(read.case, { seed, draws, accepted: [] });
+  const settings = { seed, draws, accepted: [] };
+  const gaugings = reportedGaugings(read.case, settings);
   if (!answersAnything(gaugings)) return fail(this, UNANSWERED, [words.terminal.analysed.nothing(fileName(path, words))]);
-  const content = reportContent({ case: read.case, gaugings, language: words.language, date: this.now(), toolVersion: VERSION });
+  const corrections = reportedCorrections(read.case, settings, gaugings);
+  const content = reportContent({
+    case: read.case,
+    gaugings,
+    corrections,
+    language: words.language,
+    date: this.now(),
+    toolVersion: VERSION,
+  });
   try {
     await writeWhole(output.path, output.kind === "html" ? renderHtml(content) : renderPdf(content, { paper }), "replace", this.newId());
   } catch (error) {

@@ -14,13 +14,15 @@ export interface CliContext extends CommandContext {
   readonly paint: Paint;
   readonly now: () => string;
   readonly newId: () => string;
+  /** Calls back once when the user asks to stop; what it gives ends the listening. */
+  readonly onStop: (stop: () => void) => () => void;
   readonly readStandardInput: (limit: number) => Promise<Uint8Array>;
   /** What may follow the words typed so far; the last one may be half a word, or empty. */
   readonly propose: (typed: readonly string[]) => Promise<readonly string[]>;
 }
 
 /** Writes lines to standard error and sets the exit code. */
-export function fail(context: CliContext, exitCode: 1 | 2, lines: readonly string[]): void {
+export function fail(context: CliContext, exitCode: 1 | 2 | 130, lines: readonly string[]): void {
   for (const line of lines) context.process.stderr.write(`${line}\n`);
   context.process.exitCode = exitCode;
 }

@@ -5,6 +5,8 @@ import { completionRoutes } from "../commands/completion-routes.js";
 import { helpText } from "../commands/help-text.js";
 import { newCommand } from "../commands/new-command.js";
 import { ordersCommand } from "../commands/orders-command.js";
+import { planCommand } from "../commands/plan-command.js";
+import { predictCommand } from "../commands/predict-command.js";
 import { reportCommand } from "../commands/report-command.js";
 import { validateCommand } from "../commands/validate-command.js";
 import type { CliContext } from "./context.js";
@@ -16,6 +18,8 @@ export const routesOf = (terminal: Terminal): RouteMap<CliContext> =>
       new: newCommand(terminal),
       validate: validateCommand(terminal),
       analyse: analyseCommand(terminal),
+      predict: predictCommand(terminal),
+      plan: planCommand(terminal),
       orders: ordersCommand(terminal),
       report: reportCommand(terminal),
       completion: completionRoutes(terminal),

@@ -8,7 +8,7 @@ import { exitCodeOf } from "./exit-code.js";
 import { languageArgument } from "./language-argument.js";
 
 /** What the program gets from outside besides its arguments. */
-export interface Outside extends Pick<CliContext, "now" | "newId" | "readStandardInput"> {
+export interface Outside extends Pick<CliContext, "now" | "newId" | "onStop" | "readStandardInput"> {
   readonly process: CliProcess;
   readonly terminal: boolean;
 }

@@ -35,6 +35,8 @@ export interface PredictionJson {
   readonly missing: readonly MissingJson[];
   /** Drivelines of which nothing may be said, and why; nothing that moves them was used. */
   readonly leftOut: readonly Reason[];
+  /** Corrections of the case, by their places, whose gauging after taught the lengths and arms in use. */
+  readonly learnedFrom: readonly number[];
 }
 
 /** One limit in one state; angles in degrees, accelerations in rad/s2. */
@@ -60,6 +62,11 @@ export interface ChoiceJson {
   readonly margin: number | null;
 }
 
+export interface IdleChoiceJson extends ChoiceJson {
+  /** The limit of which doing nothing leaves least. */
+  readonly tightest: LimitUseJson | null;
+}
+
 export interface PlanChoiceJson extends ChoiceJson {
   readonly tightest: LimitUseJson | null;
   readonly states: readonly PredictedStateJson[];
@@ -80,7 +87,7 @@ export interface PlanJson {
   readonly plans: readonly PlanChoiceJson[];
   readonly blockedBy: readonly BlockJson[];
   readonly nearest: ChoiceJson | null;
-  readonly doingNothing: ChoiceJson;
+  readonly doingNothing: IdleChoiceJson;
   readonly bestSingleChange: ChoiceJson | null;
   readonly bestWithoutAxle: ChoiceJson | null;
   readonly optima: readonly OptimumJson[];
@@ -88,4 +95,6 @@ export interface PlanJson {
   readonly notUsed: readonly Reason[];
   /** Drivelines of which nothing may be said, and why; nothing that moves them was used. */
   readonly leftOut: readonly Reason[];
+  /** Corrections of the case, by their places, whose gauging after taught the lengths and arms in use. */
+  readonly learnedFrom: readonly number[];
 }

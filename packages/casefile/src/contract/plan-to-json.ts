@@ -1,7 +1,8 @@
 import { type Block, limitParams, type PlanResult, type RankedChoice, type StateLimitUse } from "@halfturn/engine/correction";
 import { fileUnitOf, writtenAmount, writtenChange } from "../correction/amounts.js";
+import type { CorrectionBasis } from "../correction/correction-basis.js";
 import type { BlockJson, ChoiceJson, LimitUseJson, PlanJson } from "./correction-contract.js";
-import { type CorrectionBasis, missingToJson, stateToJson } from "./prediction-to-json.js";
+import { learnedFrom, missingToJson, stateToJson } from "./prediction-to-json.js";
 
 /** A plan as `plan --json` prints it. */
 export function planToJson(result: PlanResult, basis: CorrectionBasis): PlanJson {
@@ -21,7 +22,10 @@ export function planToJson(result: PlanResult, basis: CorrectionBasis): PlanJson
     })),
     blockedBy: result.blockedBy.map((block) => blockToJson(block, basis)),
     nearest: orNull(result.nearest),
-    doingNothing: choice(result.doingNothing),
+    doingNothing: {
+      ...choice(result.doingNothing),
+      tightest: result.doingNothing.tightest && limitUseToJson(result.doingNothing.tightest),
+    },
     bestSingleChange: orNull(result.bestSingleChange),
     bestWithoutAxle: orNull(result.bestWithoutAxle),
     optima: result.optima.map(({ adjusterId, amount, margin }) => {
@@ -32,12 +36,13 @@ export function planToJson(result: PlanResult, basis: CorrectionBasis): PlanJson
     missing: result.missing.map(missingToJson),
     notUsed: result.notUsed,
     leftOut: result.leftOut,
+    learnedFrom: learnedFrom(basis),
   };
 }
 
 const choiceToJson = (
   { changes, probabilityWithin, probabilityOfLimits, labour, margin }: RankedChoice,
-  { input }: CorrectionBasis,
+  { input }: Pick<CorrectionBasis, "input">,
 ): ChoiceJson => ({
   changes: changes.map((change) => writtenChange(input, change)),
   probabilityWithin,

@@ -1,19 +1,11 @@
-import type { CorrectionInput, MissingMeasurement, PredictedDriveline, PredictedState, Prediction } from "@halfturn/engine/correction";
+import type { MissingMeasurement, PredictedDriveline, PredictedState, Prediction } from "@halfturn/engine/correction";
 import type { Radians } from "@halfturn/engine/units";
-import type { ChosenGauging } from "../convert/latest-gaugings.js";
 import { writtenChange } from "../correction/amounts.js";
-import type { Case } from "../schema/case.js";
+import type { CorrectionBasis } from "../correction/correction-basis.js";
 import type { Quantity } from "./analysis-contract.js";
 import { drivelineToJson } from "./analysis-to-json.js";
 import type { MissingJson, PredictedStateJson, PredictionJson } from "./correction-contract.js";
 import { degrees } from "./quantity.js";
-
-/** What a prediction was made from. */
-export interface CorrectionBasis {
-  readonly document: Case;
-  readonly input: CorrectionInput;
-  readonly chosen: readonly ChosenGauging[];
-}
 
 /** A prediction as `predict --json` prints it: degrees and millimetres, quantities with their uncertainty. */
 export const predictionToJson = (prediction: Prediction, basis: CorrectionBasis): PredictionJson => ({
@@ -25,9 +17,17 @@ export const predictionToJson = (prediction: Prediction, basis: CorrectionBasis)
   blockedBy: prediction.blocked,
   missing: prediction.missing.map(missingToJson),
   leftOut: prediction.leftOut,
+  learnedFrom: learnedFrom(basis),
 });
 
-export const stateToJson = ({ id, drivelines }: PredictedState, { document, chosen }: CorrectionBasis): PredictedStateJson => ({
+/** The corrections whose gauging after taught the lengths and arms in use. */
+export const learnedFrom = ({ taught }: Pick<CorrectionBasis, "taught">): readonly number[] =>
+  taught.kind === "learned" ? taught.from : [];
+
+export const stateToJson = (
+  { id, drivelines }: PredictedState,
+  { document, chosen }: Pick<CorrectionBasis, "document" | "chosen">,
+): PredictedStateJson => ({
   id,
   drivelines: drivelines.map((driveline) => {
     const gauging = chosen.find((one) => document.drivelines[one.driveline]?.id === driveline.drivelineId)?.gauging ?? null;

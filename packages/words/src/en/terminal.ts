@@ -10,6 +10,8 @@ export const terminal: Terminal = {
     new: "Write a new case file for a layout",
     validate: "Check a case file and say what it still lacks",
     analyse: "Work out angles, cancellation and motion from what was gauged",
+    predict: "Say what a change would do before anything is fitted",
+    plan: "Find the least invasive correction that the stock allows",
     orders: "Say what turns how fast at a road speed and what it can shake at",
     report: "Write the report of a case as PDF or HTML",
     completion: "Completion of commands by the shell",
@@ -22,6 +24,9 @@ export const terminal: Terminal = {
       "Prints every problem of the file, one line each with its place and the remedy, or says that it is valid and what it still lacks.\nExit 0: valid. 2: not valid or not readable.",
     analyse:
       "Without --stage or --gauging, the last gauging of the latest stage of each driveline is taken. --accept overrides a stop finding and records that in the case file.\nExit 0: computed, whatever the verdict. 1: nothing could be answered, or with --strict a limit is passed or a stop finding is open. 2: bad input or usage.",
+    predict:
+      "Each --change names an adjuster of the case and its amount with its unit: --change wedge=2deg --change spacer=-6mm --change front=1step. What each sign means is said in the case file: + is pinion nose up, bearing lowered or toward the vehicle's left, mount or body raised, link longer, driven-end yoke clockwise seen from the source.\nExit 0: computed, whatever the verdict. 1: a stop finding stands, something needed was not gauged or measured, or the case has no adjusters. 2: bad input or usage.",
+    plan: "Looks through every combination of at most --max-changes of the case's adjusters and ranks them by the chance that all limits hold in all states, then by labour, then by what is left of the tightest limit. --show prints the steps of another plan than the first; --choose also writes it into the case, to be held against the next gauging.\nExit 0: computed, whatever the verdict. 1: a stop finding stands, a phasing or another thing needed was not measured, or the case has no adjusters. 2: bad input or usage. 130: stopped by hand.",
     orders:
       "Frequencies follow from the tyre and the ratios of the vehicle. Without --gear the complaint's gear is taken. Orders that a recording of --turns turns of the wheel cannot tell apart are named; --turns is what ten seconds hold unless it is given.\nExit 0: computed. 1: tyre or axle ratio is missing, so nothing can be answered. 2: bad input or usage.",
     report:
@@ -43,6 +48,11 @@ export const terminal: Terminal = {
     lang: "Language of the words",
     output: "File to write, ending in .pdf or .html",
     paper: "Paper size",
+    change: "A change to try, such as wedge=2deg (repeatable)",
+    maxChanges: "Changes at once, at most",
+    keep: "Adjuster, kind or axle to leave alone (repeatable)",
+    show: "Plan whose steps are printed, by its number",
+    choose: "Plan to write into the case, by its number",
     speed: "Road speed in km/h, or with its unit: 65mph",
     gear: "Gear driven, by its label in the case",
     turns: "Turns of the wheel that a recording holds",
@@ -67,6 +77,12 @@ export const terminal: Terminal = {
     badValue: (place, input, why) => `${place}: "${input}" ${why}`,
     wholeNumber: (least, most) => `is not a whole number from ${least} to ${most}; write one`,
     findingCode: (near) => `is not the code of a finding${near === "" ? "; write a code as analyse prints it" : typed(near)}`,
+    keepUnknown: (input, near, allowed) =>
+      `--keep: there is no adjuster and no kind "${input}"${near === "" ? `; write ${allowed}` : typed(near)}`,
+    noSuchPlan: (flag, number, count) =>
+      `--${flag}: there is no plan ${number}; ${count === 1 ? "there is one only" : `write a number from 1 to ${count}`}`,
+    nothingToRecord: (number) => `--choose: plan ${number} changes nothing, so there is nothing to record; choose another or leave it out`,
+    chooseNeedsFile: "--choose: standard input cannot be written back; name a case file",
     roadSpeed: (least, most) => `is not a road speed from ${least} to ${most} km/h; write one such as 105 or 65mph`,
     outputKind: "does not say which kind to write; let the name end in .pdf or .html",
   },

@@ -10,6 +10,8 @@ export const terminal: Terminal = {
     new: "Escribir un caso nuevo para una disposición",
     validate: "Comprobar un caso y decir qué le falta",
     analyse: "Calcular ángulos, compensación y movimiento con lo medido",
+    predict: "Decir qué haría un cambio antes de montar nada",
+    plan: "Buscar la corrección menos invasiva que permiten las existencias",
     orders: "Decir qué gira a qué ritmo a una velocidad y con qué órdenes puede vibrar",
     report: "Escribir el informe de un caso en PDF o HTML",
     completion: "Completar órdenes en el intérprete",
@@ -22,6 +24,9 @@ export const terminal: Terminal = {
       "Imprime cada problema del fichero, una línea por problema con su lugar y el remedio, o dice que es válido y qué le falta.\nSalida 0: válido. 2: no válido o no legible.",
     analyse:
       "Sin --stage ni --gauging se toma la última medición de la última etapa de cada línea. --accept anula un hallazgo de parada y lo anota en el caso.\nSalida 0: calculado, sea cual sea el veredicto. 1: no se pudo responder nada, o con --strict se pasa un límite o hay un hallazgo de parada abierto. 2: entrada o uso incorrectos.",
+    predict:
+      "Cada --change nombra un elemento de ajuste del caso y su medida con su unidad: --change cuna=2deg --change suplemento=-6mm --change tramo=1step. El signo +: morro del piñón arriba, soporte más bajo o hacia la izquierda del vehículo, apoyo o carrocería más altos, brazo más largo, horquilla del extremo conducido en sentido horario vista desde la salida.\nSalida 0: calculado, sea cual sea el veredicto. 1: hay un hallazgo de parada, no se midió algo que hace falta, o el caso no tiene elementos de ajuste. 2: entrada o uso incorrectos.",
+    plan: "Repasa todas las combinaciones de --max-changes elementos de ajuste del caso como mucho y las ordena por la probabilidad de que se cumplan todos los límites en todos los estados, después por el trabajo y después por lo que queda del límite más apurado. --show imprime los pasos de otro plan que el primero; --choose además lo escribe en el caso, para compararlo con la próxima medición.\nSalida 0: calculado, sea cual sea el veredicto. 1: hay un hallazgo de parada, no se midió una fase u otra cosa que hace falta, o el caso no tiene elementos de ajuste. 2: entrada o uso incorrectos. 130: detenido a mano.",
     orders:
       "Las frecuencias salen del neumático y de las relaciones del vehículo. Sin --gear se toma la marcha de la queja. Se nombran los órdenes que un registro de --turns vueltas de rueda no puede distinguir; --turns es lo que cabe en diez segundos si no se da.\nSalida 0: calculado. 1: faltan el neumático o la relación del eje y no se puede responder nada. 2: entrada o uso incorrectos.",
     report:
@@ -43,6 +48,11 @@ export const terminal: Terminal = {
     lang: "Idioma de los textos",
     output: "Fichero que se escribe, terminado en .pdf o .html",
     paper: "Tamaño de papel",
+    change: "Cambio que se prueba, como cuna=2deg (repetible)",
+    maxChanges: "Cambios a la vez, como mucho",
+    keep: "Elemento, clase o axle que no se toca (repetible)",
+    show: "Plan cuyos pasos se imprimen, por su número",
+    choose: "Plan que se escribe en el caso, por su número",
     speed: "Velocidad en km/h, o con su unidad: 65mph",
     gear: "Marcha engranada, por su nombre en el caso",
     turns: "Vueltas de rueda que tiene un registro",
@@ -67,6 +77,12 @@ export const terminal: Terminal = {
     badValue: (place, input, why) => `${place}: "${input}" ${why}`,
     wholeNumber: (least, most) => `no es un número entero de ${least} a ${most}; escriba uno`,
     findingCode: (near) => `no es el código de un hallazgo${near === "" ? "; escriba un código como lo imprime analyse" : typed(near)}`,
+    keepUnknown: (input, near, allowed) =>
+      `--keep: no hay elemento de ajuste ni clase "${input}"${near === "" ? `; escriba ${allowed}` : typed(near)}`,
+    noSuchPlan: (flag, number, count) =>
+      `--${flag}: no hay plan ${number}; ${count === 1 ? "solo hay uno" : `escriba un número de 1 a ${count}`}`,
+    nothingToRecord: (number) => `--choose: el plan ${number} no cambia nada, así que no hay nada que anotar; elija otro o quítelo`,
+    chooseNeedsFile: "--choose: la entrada estándar no se puede reescribir; nombre un caso",
     roadSpeed: (least, most) => `no es una velocidad de ${least} a ${most} km/h; escriba una como 105 o 65mph`,
     outputKind: "no dice qué se escribe; termine el nombre en .pdf o .html",
   },

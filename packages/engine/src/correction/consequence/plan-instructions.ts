@@ -47,8 +47,8 @@ function slipInstructions(model: CorrectionModel, changes: readonly Change[], af
       instruction("check-slip", {
         driveline,
         section,
-        outMm: toMillimetres(out),
-        inMm: toMillimetres(-Math.min(...travels)),
+        outMm: toMillimetres(Math.max(0, out)),
+        inMm: toMillimetres(Math.max(0, -Math.min(...travels))),
         engagedMm: toMillimetres((slip?.engaged ?? 0) - out),
         minimumEngagedMm: toMillimetres(slip?.minimumEngaged ?? 0),
       }),

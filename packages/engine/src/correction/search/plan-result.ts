@@ -26,6 +26,11 @@ export interface RankedChoice {
   readonly margin: number;
 }
 
+/** Doing nothing, with the limit of which it leaves least; null where the vehicle cannot stand in some state. */
+export interface IdleChoice extends RankedChoice {
+  readonly tightest: StateLimitUse | null;
+}
+
 export interface Plan extends RankedChoice {
   /** The limit with the smallest margin. */
   readonly tightest: StateLimitUse | null;
@@ -47,12 +52,13 @@ export interface PlanResult {
   readonly blockedBy: readonly Block[];
   /** The candidate that comes nearest when none keeps every limit; null otherwise. */
   readonly nearest: RankedChoice | null;
-  readonly doingNothing: RankedChoice;
+  readonly doingNothing: IdleChoice;
   /** The single change that helps most, by chance and then by margin, whatever its labour; null where none betters doing nothing. */
   readonly bestSingleChange: RankedChoice | null;
   /** The first that leaves the axle alone; doing nothing does not count. */
   readonly bestWithoutAxle: RankedChoice | null;
   readonly optima: readonly ContinuousOptimum[];
+  /** What nobody measured, and the most that it could move any of the plans; largest first. */
   readonly missing: readonly MissingMeasurement[];
   /** Adjusters that could not be used, and why. */
   readonly notUsed: readonly Reason[];

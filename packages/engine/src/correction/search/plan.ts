@@ -5,7 +5,7 @@ import type { AdjusterModel } from "../geometry/adjuster-model.js";
 import { type CorrectionModel, correctionModel, refusals } from "../geometry/correction-model.js";
 import { drawRecords } from "../geometry/draw-records.js";
 import { type AdjusterKind, type CorrectionInput, failure, type Outcome, type Reason, reason, success } from "../model/index.js";
-import { missingMeasurements } from "../predict/missing-measurements.js";
+import { type MissingMeasurement, missingMeasurements } from "../predict/missing-measurements.js";
 import { predictSteps } from "../predict/predict.js";
 import { bestFirst, type Ranked } from "./best-first.js";
 import { blocksOf, nearestOpen } from "./blocks.js";
@@ -13,7 +13,7 @@ import { type CandidateSpace, candidateSpace, type Subset, writeAmounts } from "
 import { choiceOf } from "./choice.js";
 import { continuousOptimum } from "./continuous-optimum.js";
 import { type Judge, newJudge } from "./judge.js";
-import { limitReport } from "./limit-report.js";
+import { limitReport, type StateLimitUse } from "./limit-report.js";
 import { type MarginTable, marginTable } from "./margin-table.js";
 import type { Pause } from "./pause.js";
 import type { Plan, PlanOptions, PlanResult, RankedChoice } from "./plan-result.js";
@@ -87,17 +87,14 @@ export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): G
     plans,
     blockedBy: blocks,
     nearest: nearestRanked && choiceOf(judge, nearestRanked),
-    doingNothing: choice(idle) ?? {
-      changes: [],
-      probabilityWithin: 0,
-      probabilityOfLimits: 0,
-      labour: 0,
-      margin: Number.NEGATIVE_INFINITY,
+    doingNothing: {
+      ...(choice(idle) ?? { changes: [], probabilityWithin: 0, probabilityOfLimits: 0, labour: 0, margin: Number.NEGATIVE_INFINITY }),
+      tightest: tightestOf(limitReport(judge, new Float64Array(model.adjusters.length))),
     },
     bestSingleChange: single[0] && (!idle[0] || helpsMore(single[0].key, idle[0].key)) ? choiceOf(judge, single[0]) : null,
     bestWithoutAxle: choice(noAxle),
     optima: model.adjusters.flatMap((_, k) => continuousOptimum(judge, k) ?? []),
-    missing: missingMeasurements(model, new Float64Array(model.adjusters.length).fill(0)),
+    missing: missingFor(model, ranked),
     notUsed: model.adjusters.flatMap(({ unusable }) => (unusable ? [unusable] : [])),
     leftOut: model.leftOut,
   });
@@ -153,11 +150,14 @@ function* detailed(judge: Judge, found: Ranked, options: { readonly draws: numbe
   const predicted = yield* progressing(predictSteps(model, amounts, choice.changes, options));
   return {
     ...choice,
-    tightest: after.reduce<(typeof after)[number] | null>((least, use) => (least && least.margin <= use.margin ? least : use), null),
+    tightest: tightestOf(after),
     states: predicted.ok ? predicted.value.states : [],
     instructions: planInstructions(model, choice.changes, before, after),
   };
 }
+
+const tightestOf = (uses: readonly StateLimitUse[]): StateLimitUse | null =>
+  uses.reduce<StateLimitUse | null>((least, use) => (least && least.margin <= use.margin ? least : use), null);
 
 function* scaled<Result>(steps: Generator<number, Result>, factor: number): Generator<number, Result> {
   for (let step = steps.next(); ; step = steps.next()) {
@@ -172,6 +172,20 @@ function* progressing<Result>(steps: Generator<void, Result>): Generator<number,
     if (step.done) return step.value;
     yield 0.95;
   }
+}
+
+/** What is missing for any of the plans, each with the most that it could move one of them. */
+function missingFor(model: CorrectionModel, plans: readonly Ranked[]): readonly MissingMeasurement[] {
+  const amounts = new Float64Array(model.adjusters.length);
+  const most = new Map<string, MissingMeasurement>();
+  for (const { subset, places } of plans) {
+    writeAmounts(subset, places, amounts);
+    for (const missing of missingMeasurements(model, amounts)) {
+      const key = `${missing.path} ${missing.of}`;
+      if ((missing.effect ?? 0) >= (most.get(key)?.effect ?? 0)) most.set(key, missing);
+    }
+  }
+  return [...most.values()].sort((a, b) => (b.effect ?? 0) - (a.effect ?? 0));
 }
 
 const touchesAxle = ({ adjusters }: CorrectionModel, subset: Subset): boolean =>

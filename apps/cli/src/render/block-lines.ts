@@ -1,0 +1,21 @@
+import type { BlockJson, PlanJson } from "@halfturn/casefile";
+import { listed } from "./basis-lines.js";
+import { type CorrectionView, changesText } from "./correction-view.js";
+import { limitUseText } from "./plan-ranking.js";
+import { wrap } from "./wrap.js";
+
+/** That nothing in stock keeps every limit, what comes nearest, and the limits in its way. */
+export function blockLines({ nearest, blockedBy }: PlanJson, view: CorrectionView): readonly string[] {
+  const { correction } = view.words;
+  return [
+    view.paint("bad", correction.infeasible),
+    ...(nearest ? wrap(correction.nearest(changesText(nearest.changes, view)), view.width, "  ") : []),
+    view.paint("strong", correction.blocks),
+    ...listed([...new Set(blockedBy.map((block) => blockText(block, view)))], view),
+  ];
+}
+
+const blockText = (block: BlockJson, view: CorrectionView): string =>
+  block.kind === "limit"
+    ? view.words.correction.blockLimit(...limitUseText(block, view))
+    : view.words.correction.blockHard(changesText(block.changes, view), view.text.reason(block));

@@ -1,0 +1,75 @@
+import type { ChoiceJson, LimitUseJson, PlanJson } from "@halfturn/casefile";
+import { isOfWhole } from "@halfturn/words";
+import { type CorrectionView, changesText } from "./correction-view.js";
+import { widthOf } from "./paint.js";
+import { table } from "./table.js";
+import { wrap } from "./wrap.js";
+
+/** The plans in their order, one a line, with what is changed last so that it may run on. */
+export function rankingLines({ plans }: PlanJson, view: CorrectionView): readonly string[] {
+  const { correction, numbers } = view.words;
+  const { chance, labour, margin, changes } = correction.columns;
+  const rows = plans.map((plan, k) => [
+    numbers.plain(k + 1, 0),
+    chanceText(plan, view),
+    numbers.plain(plan.labour, 1),
+    marginText(plan, view),
+  ]);
+  const heads = ["", chance, labour, margin].map((text) => view.paint("aside", text));
+  const [heading = "", ...lines] = table([heads, ...rows], ["right", "right", "right", "right"]);
+  const texts = plans.map((plan) => changesText(plan.changes, view));
+  return [
+    view.paint("strong", correction.plans),
+    `${heading}  ${view.paint("aside", changes)}`,
+    ...lines.flatMap((line, k) => wrap(texts[k] ?? "", view.width, " ".repeat(widthOf(line) + 2), `${line}  `)),
+    ...wrap(correction.readPlans, view.width, "  ").map((line) => view.paint("aside", line)),
+  ];
+}
+
+/** Doing nothing, the best single change, and the best that leaves the axle alone. */
+export function comparisonLines({ doingNothing, bestSingleChange, bestWithoutAxle }: PlanJson, view: CorrectionView): readonly string[] {
+  const { correction } = view.words;
+  const line = (name: string, choice: ChoiceJson | null, none: string): readonly string[] => {
+    const what = choice === null ? none : `${changesText(choice.changes, view)} (${measureText(choice, view)})`;
+    return wrap(`${name}: ${what}`, view.width, "    ", "  ");
+  };
+  return [
+    view.paint("strong", correction.comparisons),
+    ...wrap(`${correction.doingNothing}: ${measureText(doingNothing, view)}`, view.width, "    ", "  "),
+    ...(doingNothing.tightest ? wrap(correction.tightest(...limitUseText(doingNothing.tightest, view)), view.width, "      ", "    ") : []),
+    ...line(correction.bestSingle, bestSingleChange, correction.noSingle),
+    ...line(correction.withoutAxle, bestWithoutAxle, correction.none),
+  ];
+}
+
+const measureText = (choice: ChoiceJson, view: CorrectionView): string => {
+  const { chance, labour, margin } = view.words.correction.columns;
+  const words = [
+    [chance, chanceText(choice, view)],
+    [labour, view.words.numbers.plain(choice.labour, 1)],
+    [margin, marginText(choice, view)],
+  ] as const;
+  return words.map(([name, value]) => `${name.toLowerCase()} ${value}`).join(", ");
+};
+
+/** A chance that leaves the slip spline out of account can only be lower with it. */
+const chanceText = ({ probabilityWithin, probabilityOfLimits }: ChoiceJson, { words: { numbers } }: CorrectionView): string =>
+  probabilityWithin === null ? `≤${numbers.share(probabilityOfLimits)}` : numbers.share(probabilityWithin);
+
+/** A margin that a hard limit forbids has no number. */
+const marginText = ({ margin }: ChoiceJson, { words: { numbers, labels } }: CorrectionView): string =>
+  margin === null ? labels.notKnown : numbers.share(margin);
+
+/** Limit, value, bound and state of a limit use, as the sentences of the catalogue take them. */
+export function limitUseText(use: LimitUseJson, view: CorrectionView): [limit: string, value: string, bound: string, state: string] {
+  const { correction, numbers } = view.words;
+  const part = isOfWhole(use.limit) ? view.names.driveline(use.driveline) : view.names.part(use.of, use.driveline);
+  const value = (deg: number | undefined, acceleration: number | undefined): string =>
+    deg === undefined ? numbers.acceleration(acceleration ?? 0) : numbers.angle(deg);
+  return [
+    correction.limitOf(correction.limits[use.limit], part),
+    value(use.valueDeg, use.valueRadS2),
+    value(use.limitDeg, use.limitRadS2),
+    view.names.state(use.state),
+  ];
+}
