@@ -7,6 +7,7 @@ import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { degreesToRadians, rpm } from "@halfturn/engine/units";
 import type { Language } from "@halfturn/words";
 import type { ReportedGauging, ReportInput } from "./content/report-input.js";
+import { reportedCorrections } from "./content/reported-corrections.js";
 
 export const EXAMPLE_NAMES = examples.map(({ name }) => name);
 
@@ -118,7 +119,8 @@ export function reportedGaugings(
 }
 
 export function sampleReport(file: Case, language: Language = "en", gaugings = reportedGaugings(file)): ReportInput {
-  return { case: file, gaugings, language, date: "2026-05-18", toolVersion: "0.1.0" };
+  const corrections = reportedCorrections(file, { draws: 20_000, seed: 1, accepted: [] }, gaugings);
+  return { case: file, gaugings, corrections, language, date: "2026-05-18", toolVersion: "0.1.0" };
 }
 
 /** Texts that a template or a browser might take for more than text. All of them have glyphs in the document's fonts. */

@@ -8,6 +8,8 @@ export interface Cell {
   readonly tone?: Tone;
   /** Shown struck through: a reading that was set aside. */
   readonly struck?: boolean;
+  /** A smaller line below: the interval of the number above it. */
+  readonly detail?: string;
 }
 
 export interface Column {
@@ -59,6 +61,20 @@ export interface List {
   readonly items: readonly string[];
 }
 
+export interface Step {
+  readonly text: string;
+  /** Stand beside the step that needs them. */
+  readonly cautions: readonly string[];
+}
+
+/** Work to be done in order. */
+export interface Steps {
+  readonly kind: "steps";
+  readonly title: string;
+  readonly cautionLabel: string;
+  readonly items: readonly Step[];
+}
+
 export interface FindingEntry {
   readonly number: number;
   readonly severity: "stop" | "warn" | "note";
@@ -87,7 +103,7 @@ export interface SignatureFields {
   readonly labels: readonly string[];
 }
 
-export type Block = Paragraph | Notice | Facts | Table | Figure | List | FindingList | WritingSpace | SignatureFields;
+export type Block = Paragraph | Notice | Facts | Table | Figure | List | Steps | FindingList | WritingSpace | SignatureFields;
 
 export interface Section {
   readonly title: string;

@@ -20,6 +20,9 @@ function descriptionOf(svg: string): string {
   return escaped.replace(/&(?:lt|gt|quot|#39|apos|amp);/g, (entity) => ENTITIES[entity] as string).trim();
 }
 
+/** A drawn figure with its caption. */
+export const figureOf = (caption: string, svg: string): Figure => ({ kind: "figure", svg, caption, alt: descriptionOf(svg) || caption });
+
 /** Every view of a gauged driveline, in the theme for paper; a screen in the dark shows them on white. */
 export function figureBlocks(subject: Subject): readonly Figure[] {
   const labels = figureLabelsOf(subject.catalogue.language);
@@ -34,5 +37,5 @@ export function figureBlocks(subject: Subject): readonly Figure[] {
     [labels.transmissionErrorChart, transmissionErrorChart(picture, options)],
     [labels.accelerationChart, accelerationChart(picture, subject.input.limits, options)],
   ];
-  return views.map(([caption, svg]) => ({ kind: "figure", svg, caption, alt: descriptionOf(svg) || caption }));
+  return views.map(([caption, svg]) => figureOf(caption, svg));
 }

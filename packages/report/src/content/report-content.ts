@@ -5,12 +5,15 @@ import type { Block, ReportContent, Section } from "./blocks.js";
 import { cancellationBlocks } from "./cancellation.js";
 import { compareSections } from "./compare.js";
 import { conclusionBlocks } from "./conclusion.js";
+import { correctSections } from "./correct.js";
+import { correctionSubjects } from "./correction-subject.js";
 import { dayText } from "./day-text.js";
 import { figureBlocks } from "./figures.js";
 import { findingsBlocks } from "./findings.js";
 import { gaugedStateBlocks } from "./gauged-state.js";
 import { jointsBlocks, shaftsBlocks } from "./joints.js";
 import { motionBlocks } from "./motion.js";
+import { isProved, proofNotice, proveSections } from "./prove.js";
 import { provenanceBlocks } from "./provenance.js";
 import { readingsBlocks } from "./readings.js";
 
@@ -50,6 +53,11 @@ export function reportContent(report: ReportInput): ReportContent {
   const words = reportWords[report.language];
   const { labels, numbers, cautions } = catalogue;
   const subjects = subjectsOf(report);
+  const corrections = correctionSubjects(report);
+  const adjusters = report.case.adjusters?.length ?? 0;
+  const proofs = corrections.filter(isProved);
+  // The proof says before and after already.
+  const proved = new Set(proofs.flatMap(({ drivelines }) => drivelines.map(({ driveline }) => driveline.id)));
   const section = (title: string, blocks: readonly Block[]): Section => ({ title, level: 1, blocks });
   const conclusion: readonly Block[] =
     subjects.length === 0
@@ -70,8 +78,10 @@ export function reportContent(report: ReportInput): ReportContent {
       ],
     },
     sections: [
-      section(words.headings.conclusion, [...acceptedNotices(subjects), ...conclusion]),
-      ...compareSections(subjects),
+      section(words.headings.conclusion, [...acceptedNotices(subjects), ...conclusion, ...proofs.slice(-1).map(proofNotice)]),
+      ...compareSections(subjects.filter(({ driveline }) => !proved.has(driveline.id))),
+      ...correctSections(corrections, adjusters, labels.steps.correct, words.correct.noneChosen(adjusters)),
+      ...proveSections(corrections, labels.steps.prove),
       section(words.headings.vehicle, vehicleBlocks(report.case, words, numbers)),
       ...subjects.flatMap(gaugingSections),
       section(words.headings.cautions, [

@@ -1,4 +1,4 @@
-import type { Case } from "@halfturn/casefile";
+import type { Case, JudgedCorrection } from "@halfturn/casefile";
 import type { AnalysisInput, DrivelineAnalysis } from "@halfturn/engine/analysis";
 import type { Language } from "@halfturn/words";
 
@@ -10,10 +10,20 @@ export interface ReportedGauging {
   readonly analysis: DrivelineAnalysis;
 }
 
+/** One correction of the case with the results on both sides of it. */
+export interface ReportedCorrection extends Pick<JudgedCorrection, "correction" | "judged"> {
+  /** Of the gaugings that it was worked out from. */
+  readonly before: readonly ReportedGauging[];
+  /** Of the gaugings after it; empty until then. */
+  readonly after: readonly ReportedGauging[];
+}
+
 export interface ReportInput {
   readonly case: Case;
   /** In the order of printing; where one driveline has two stages, as-found first. */
   readonly gaugings: readonly ReportedGauging[];
+  /** Every correction of the case, in its order. */
+  readonly corrections: readonly ReportedCorrection[];
   readonly language: Language;
   /** The day the report bears, ISO 8601; handed in, so that one input gives one document. */
   readonly date: string;

@@ -1,4 +1,4 @@
-import type { Block, Cell, FindingList, Table, Tone } from "../content/blocks.js";
+import type { Block, Cell, FindingList, Steps, Table, Tone } from "../content/blocks.js";
 import { escapeHtml as text } from "./escape-html.js";
 
 const MARKS: Readonly<Record<Tone | "stop" | "warn" | "note", string>> = {
@@ -19,7 +19,8 @@ const items = (lines: readonly string[]): string => lines.map((line) => `<li>${t
 
 function cellText(cell: Cell): string {
   const body = cell.struck ? `<s>${text(cell.text)}</s>` : text(cell.text);
-  return cell.tone ? `<span class="verdict ${cell.tone}">${mark(cell.tone)}${body}</span>` : body;
+  const value = cell.tone ? `<span class="verdict ${cell.tone}">${mark(cell.tone)}<span>${body}</span></span>` : body;
+  return cell.detail === undefined ? value : `<span>${value}<small>${text(cell.detail)}</small></span>`;
 }
 
 function renderTable({ caption, columns, rows, notes }: Table): string {
@@ -49,6 +50,16 @@ const renderFindings = ({ doNextLabel, items: entries }: FindingList): string =>
     )
     .join("")}</ol>`;
 
+const renderSteps = ({ title, cautionLabel, items: steps }: Steps): string =>
+  `<h3>${text(title)}</h3><ol class="steps">${steps
+    .map(({ text: step, cautions }) => {
+      const beside = cautions.map(
+        (caution) => `<p class="caution">${mark("stop")}<strong>${text(cautionLabel)}:</strong> ${text(caution)}</p>`,
+      );
+      return `<li><p>${text(step)}</p>${beside.join("")}</li>`;
+    })
+    .join("")}</ol>`;
+
 /** One block of the report as HTML. Every text in it is escaped; figures come as finished `<svg>` elements. */
 export function renderBlock(block: Block): string {
   switch (block.kind) {
@@ -62,6 +73,8 @@ export function renderBlock(block: Block): string {
       const tag = block.ordered ? "ol" : "ul";
       return `<h3>${text(block.title)}</h3><${tag}>${items(block.items)}</${tag}>`;
     }
+    case "steps":
+      return renderSteps(block);
     case "table":
       return renderTable(block);
     case "figure":

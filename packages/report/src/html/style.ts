@@ -21,7 +21,12 @@ ul,ol{padding-left:1.4rem;margin:.4rem 0}li{margin:.35rem 0}
 .notice h3{margin:0;font-size:1.1rem}
 .good{--c:var(--good)}.over,.under,.stop{--c:var(--bad)}.unsure,.warn{--c:var(--unsure)}.note{--c:var(--note)}.none{--c:var(--soft)}
 .mark{color:var(--c);display:inline-block;width:1.1em}
-.verdict{font-weight:600}
+.verdict{font-weight:600;display:inline-grid;grid-template-columns:1.1em 1fr}
+td small,th small{display:block;color:var(--soft);font-size:.87em;font-weight:400}
+.verdict+small{padding-left:1.27em}
+.steps>li{margin:.9rem 0}.steps p{margin:.25rem 0}
+.steps .caution{--c:var(--bad);border-left:3px solid var(--bad);padding:.1rem 0 .1rem .7rem}
+.steps .caution strong{color:var(--bad)}
 .scroll{overflow-x:auto;margin:1.1rem 0 .4rem}
 table{border-collapse:collapse;width:100%;font-size:.95rem;border-bottom:2px solid var(--ink)}
 caption{text-align:left;color:var(--soft);padding-bottom:.4rem}
@@ -61,7 +66,7 @@ figure svg{min-width:30rem}
 @media print{
 body{font-size:10.5pt;line-height:1.4}main,footer{max-width:none;padding:0}
 h1,h2,h3,h4{break-after:avoid}h2{margin-top:1.8rem}
-.notice,.findings>li,figure,tr,.writing,.signature,.mark{break-inside:avoid}
+.notice,.findings>li,.steps>li,figure,tr,.writing,.signature,.mark{break-inside:avoid}
 thead{display:table-header-group}.scroll,figure>div{overflow:visible}figure svg{min-width:0}
 .notice,figure>div{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 table{font-size:9.5pt}p,li{orphans:3;widows:3}

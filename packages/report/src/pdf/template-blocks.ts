@@ -37,9 +37,26 @@ export const blocks = `
   if b.ordered { enum(..b.items) } else { list(..b.items) }
 }
 
+#let show-steps(b) = {
+  block(sticky: true, above: 1.3em, below: 0.7em, text(weight: "semibold", b.title))
+  for (i, step) in b.items.enumerate() {
+    block(breakable: false, above: 0.8em, below: 0.8em, width: 100%, grid(
+      columns: (7mm, 1fr),
+      text(weight: "semibold", str(i + 1) + "."),
+      {
+        step.text
+        for caution in step.cautions {
+          block(above: 0.5em, below: 0.3em, inset: (left: 7pt, y: 1pt), stroke: (left: 2pt + hues.stop))[#mark("stop")#text(weight: "semibold", fill: hues.stop, b.cautionLabel + ":") #caution]
+        }
+      },
+    ))
+  }
+}
+
 #let show-cell(cell) = {
   let body = if cell.at("struck", default: false) { text(fill: soft, strike(stroke: 0.6pt + soft, cell.text)) } else { cell.text }
-  if "tone" in cell { grid(columns: (9pt, 1fr), align(horizon, mark(cell.tone)), text(weight: "semibold", body)) } else { body }
+  let detail = if "detail" in cell { linebreak() + text(size: 8.5pt, fill: soft, cell.detail) }
+  if "tone" in cell { grid(columns: (9pt, 1fr), box(height: 0.66em, align(horizon, mark(cell.tone))), text(weight: "semibold", body) + detail) } else { body + detail }
 }
 
 #let show-table(b) = {
@@ -66,9 +83,10 @@ export const blocks = `
   for note in b.notes { block(above: 0.35em, below: 0.35em, text(size: 8.8pt, fill: soft, note)) }
 }
 
+// At this width two views of a driveline share a page.
 #let show-figure(b) = block(breakable: false, above: 1.2em, below: 1.2em, {
   figure(
-    image(bytes(b.svg), format: "svg", width: 100%, alt: b.alt),
+    image(bytes(b.svg), format: "svg", width: 88%, alt: b.alt),
     caption: none, alt: b.alt,
   )
   v(-0.4em)
@@ -102,6 +120,7 @@ export const blocks = `
   if b.kind == "paragraph" { show-paragraph(b) }
   else if b.kind == "notice" { show-notice(b) }
   else if b.kind == "facts" { show-facts(b) }
+  else if b.kind == "steps" { show-steps(b) }
   else if b.kind == "table" { show-table(b) }
   else if b.kind == "figure" { show-figure(b) }
   else if b.kind == "list" { show-list(b) }

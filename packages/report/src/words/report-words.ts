@@ -1,4 +1,48 @@
 /** Sentences and headings that only the report needs. Numbers arrive as finished text, unit included. */
+/** The sections Correct and Prove; what the terminal says too stands in the catalogue. */
+export interface CorrectionSectionWords {
+  readonly noneChosen: (adjusters: number) => string;
+  readonly chosenOn: (day: string) => string;
+  readonly change: string;
+  readonly chosen: string;
+  readonly made: string;
+  readonly notMade: string;
+  readonly madeNoDate: string;
+  readonly basis: string;
+  /** "Driveline rear, as found, 13 April 2026". */
+  readonly basisOf: (driveline: string, stage: string, day: string | null) => string;
+  readonly basisGone: string;
+  readonly chance: string;
+  readonly chanceOf: (share: string) => string;
+  readonly chanceNotAsked: string;
+  readonly nearlyAll: string;
+  readonly hardlyAny: string;
+  readonly foretoldOf: (driveline: string) => string;
+  readonly before: string;
+  readonly slipSign: string;
+  readonly atSpeed: (speed: string) => string;
+  readonly notRecorded: string;
+  readonly steps: string;
+  readonly caution: string;
+  readonly noSteps: string;
+  readonly unknownStep: (code: string) => string;
+  readonly figureOf: (driveline: string) => string;
+  readonly provedBy: (day: string) => string;
+  readonly provedUndated: string;
+  readonly shaftsOf: (driveline: string) => string;
+  readonly resultsOf: (driveline: string) => string;
+  readonly difference: string;
+  readonly agreement: string;
+  readonly agrees: string;
+  readonly differs: string;
+  readonly differsLine: (shaft: string, foretold: string, measured: string, difference: string, within: string) => string;
+  readonly stillOut: string;
+  readonly notHeldAgainst: string;
+  readonly notJudged: string;
+  readonly asGaugedNote: string;
+  readonly road: string;
+}
+
 export interface ReportWords {
   readonly kind: string;
   readonly pageOf: { readonly page: string; readonly of: string };
@@ -51,6 +95,7 @@ export interface ReportWords {
     readonly reason: (reason: string) => string;
     readonly noReason: string;
   };
+  readonly correct: CorrectionSectionWords;
   readonly withheld: string;
   readonly facts: {
     readonly driveline: string;
