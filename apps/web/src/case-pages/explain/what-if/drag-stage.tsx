@@ -1,0 +1,124 @@
+import { figureLabelsOf, movableView } from "@halfturn/figures";
+import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from "react";
+import { figureOptions } from "../../../controls/figure.js";
+import { useWidth } from "../../../controls/use-width.js";
+import type { Settings } from "../../../device/settings.js";
+import { useWords } from "../../../words/use-words.js";
+import type { Subject } from "../../shared/subject.js";
+import styles from "./drag-stage.module.css";
+import { draggedSteps, type Handle, handlesOf, mostSteps, placeOf, stepsOf, withSteps } from "./handles.js";
+import type { Moves } from "./moves.js";
+import { whatIfWords } from "./what-if-words.js";
+
+export interface DragStageProps {
+  readonly subject: Subject;
+  /** The driveline as it would lie; the measured one while nothing is moved. */
+  readonly moved: Subject["picture"];
+  readonly moves: Moves;
+  readonly onMove: (moves: Moves) => void;
+  readonly settings: Settings;
+}
+
+const RING = 13;
+/** Half of what a gloved finger needs. */
+const REACH = 26;
+const KEYS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 5, PageDown: -5 };
+
+/** The driveline from the side, its joints and shaft ends to be dragged up and down. */
+export const DragStage = ({ subject, moved, moves, onMove, settings }: DragStageProps) => {
+  const words = useWords(whatIfWords);
+  const [ref, width] = useWidth();
+  const { picture, nameOf, catalogue } = subject;
+  const view = useMemo(
+    () => (width === 0 ? null : movableView(picture, moved, moves.rises, figureOptions(settings, width))),
+    [picture, moved, moves.rises, settings, width],
+  );
+  const held = useRef<{ readonly y: number; readonly steps: number } | null>(null);
+  const { numbers } = catalogue;
+
+  const nameHandle = (handle: Handle): string =>
+    handle.kind === "joint" ? words.moveJoint(nameOf(picture.driveline.joints[handle.joint]?.id ?? "")) : words.tilt(nameOf(handle.kind));
+  const saidOf = (handle: Handle): string => {
+    const steps = stepsOf(moves, handle);
+    if (steps === 0) return words.asMeasured;
+    const size = handle.kind === "joint" ? numbers.length(Math.abs(steps)) : numbers.gaugedAngle(Math.abs(steps) / 10);
+    return steps > 0 ? words.up(size) : words.down(size);
+  };
+  const press = (handle: Handle) => (event: PointerEvent<SVGGElement>) => {
+    event.currentTarget.setPointerCapture(event.pointerId);
+    event.currentTarget.focus();
+    held.current = { y: event.clientY, steps: stepsOf(moves, handle) };
+  };
+  const drag = (handle: Handle) => (event: PointerEvent<SVGGElement>) => {
+    if (!held.current || !view) return;
+    const up = held.current.y - event.clientY;
+    const before = withSteps(moves, handle, held.current.steps);
+    const from = movableView(picture, picture, before.rises, figureOptions(settings, width));
+    onMove(withSteps(moves, handle, held.current.steps + draggedSteps(from, handle, up)));
+  };
+  const release = () => {
+    held.current = null;
+  };
+  const key = (handle: Handle) => (event: KeyboardEvent) => {
+    const by = KEYS[event.key];
+    if (by === undefined && event.key !== "Home") return;
+    event.preventDefault();
+    onMove(withSteps(moves, handle, by === undefined ? 0 : stepsOf(moves, handle) + by));
+  };
+
+  return (
+    <div className={styles.stage}>
+      <div ref={ref} className={styles.frame}>
+        {view ? (
+          <>
+            {/* biome-ignore lint/security/noDangerouslySetInnerHtml: made here from numbers and escaped names */}
+            <div className={styles.drawing} dangerouslySetInnerHTML={{ __html: view.svg }} />
+            {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot lie over a drawing */}
+            <svg
+              className={styles.handles}
+              viewBox={`0 0 ${view.width} ${view.height}`}
+              width={view.width}
+              height={view.height}
+              role="group"
+              aria-label={words.title}
+            >
+              {handlesOf(picture.driveline.joints.length).map((handle) => {
+                const { x, y } = placeOf(view, handle);
+                const steps = stepsOf(moves, handle);
+                return (
+                  <g
+                    key={handle.kind === "joint" ? handle.joint : handle.kind}
+                    className={styles.handle}
+                    role="slider"
+                    tabIndex={0}
+                    aria-orientation="vertical"
+                    aria-label={nameHandle(handle)}
+                    aria-valuemin={-mostSteps(handle)}
+                    aria-valuemax={mostSteps(handle)}
+                    aria-valuenow={steps}
+                    aria-valuetext={saidOf(handle)}
+                    data-moved={steps === 0 ? undefined : true}
+                    transform={`translate(${x} ${y})`}
+                    onPointerDown={press(handle)}
+                    onPointerMove={drag(handle)}
+                    onPointerUp={release}
+                    onPointerCancel={release}
+                    onKeyDown={key(handle)}
+                  >
+                    <circle className={styles.reach} r={REACH} />
+                    <circle className={styles.ring} r={RING} />
+                    <path className={styles.arrows} d="M -5 -18 L 0 -24 L 5 -18 M -5 18 L 0 24 L 5 18" />
+                  </g>
+                );
+              })}
+            </svg>
+          </>
+        ) : null}
+      </div>
+      <p className={styles.note}>
+        {words.hint} {view ? `${figureLabelsOf(settings.language).anglesLarger(view.factor)}.` : ""}
+        {picture.driveline.sections.some(({ length }) => length === undefined) ? ` ${words.assumed}` : ""}
+      </p>
+    </div>
+  );
+};
