@@ -43,7 +43,7 @@ const BAD: readonly (readonly [what: string, make: (name: string) => void, line:
         name,
         reading((at) => Object.assign(at, { deg: "O.8" })),
       ),
-    /gauging\[0\]\.readings\[1\]\.deg: has to be a number but is a text \(O\.8\); write a number/,
+    /gauging\[0\]\.readings\[1\]\.deg \(reading 2 of gauging 1\): has to be a number but is a text \(O\.8\); write a number/,
   ],
   [
     "91 degrees",
@@ -52,12 +52,12 @@ const BAD: readonly (readonly [what: string, make: (name: string) => void, line:
         name,
         reading((at) => Object.assign(at, { deg: 91 })),
       ),
-    /gauging\[0\]\.readings\[1\]\.deg: is 91 but has to be less than 90; correct it/,
+    /gauging\[0\]\.readings\[1\]\.deg \(reading 2 of gauging 1\): is 91 but has to be less than 90; correct it/,
   ],
   [
     "no joints",
     (name) => program.broken(name, (document) => Object.assign(document.drivelines[0], { joints: [] })),
-    /drivelines\[0\]\.joints: has 0 entries but has to have at least 1; add/,
+    /drivelines\[0\]\.joints \(driveline 1\): has 0 entries but has to have at least 1; add/,
   ],
   [
     "three sections with two joints",
@@ -66,7 +66,7 @@ const BAD: readonly (readonly [what: string, make: (name: string) => void, line:
         driveline.sections.push({ id: "third" });
         driveline.joints.length = 2;
       }),
-    /drivelines\[0\]\.sections: 3 sections, but the joints listed need 1 .*; add or remove/,
+    /drivelines\[0\]\.sections \(driveline 1\): 3 sections, but the joints listed need 1 .*; add or remove/,
   ],
   [
     "a key spelled wrong",
@@ -75,7 +75,7 @@ const BAD: readonly (readonly [what: string, make: (name: string) => void, line:
         gauging.readngs = gauging.readings;
         delete gauging.readings;
       }),
-    /gauging\[0\]\.readngs: key "readngs" is not known; did you mean "readings"\?/,
+    /gauging\[0\]\.readngs \(gauging 1\): key "readngs" is not known; did you mean "readings"\?/,
   ],
   [
     "a reading at a section that is not there",
@@ -84,7 +84,7 @@ const BAD: readonly (readonly [what: string, make: (name: string) => void, line:
         name,
         reading((at) => Object.assign(at, { at: "midle" })),
       ),
-    /gauging\[0\]\.readings\[1\]\.at: there is no shaft "midle" on this driveline; write source, front/,
+    /gauging\[0\]\.readings\[1\]\.at \(reading 2 of gauging 1\): there is no shaft "midle" on this driveline; write source, front/,
   ],
   [
     "a file of 50 MB",
@@ -149,8 +149,8 @@ describe("bad input", () => {
     const { code, err } = await program.run(["validate", "two.json"]);
     expect(code).toBe(2);
     expect(err.trimEnd().split("\n")).toEqual([
-      "two.json: gauging[0].readings[0].deg: is 91 but has to be less than 90; correct it",
-      'two.json: gauging[0].readings[1].side: "lefft" is not known here; did you mean "left"? write left or right',
+      "two.json: gauging[0].readings[0].deg (reading 1 of gauging 1): is 91 but has to be less than 90; correct it",
+      'two.json: gauging[0].readings[1].side (reading 2 of gauging 1): "lefft" is not known here; did you mean "left"? write left or right',
     ]);
   });
 

@@ -43,7 +43,7 @@ describe("catalogues", () => {
     for (const problem of SAMPLE_PROBLEMS) {
       const line = problemText(catalogues[language], problem);
       expect(line).not.toMatch(/\n/);
-      expect(line.startsWith(`${problem.path === "" ? catalogues[language].wholeFile : problem.path}: `)).toBe(true);
+      expect(line.startsWith(problem.path === "" ? `${catalogues[language].wholeFile}: ` : problem.path)).toBe(true);
     }
   });
 

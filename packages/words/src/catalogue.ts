@@ -9,6 +9,7 @@ import type { Language } from "./language.js";
 import type { Numbers } from "./numbers/numbers.js";
 import type { OrderWords } from "./order-words.js";
 import type { Phrases } from "./phrases.js";
+import { placeInWords } from "./place-in-words.js";
 import type { Terminal } from "./terminal.js";
 
 /** What a finding means in the bay, and exactly what to do next. */
@@ -41,10 +42,11 @@ export interface Catalogue {
   readonly terminal: Terminal;
 }
 
-/** "gauging[0].readings[2].deg: ...": place, what is wrong, remedy, on one line. */
+/** "gauging[0].readings[2].deg (reading 3 of gauging 1): ...": place as the file spells it and in words, what is wrong, remedy, on one line. */
 export function problemText(catalogue: Catalogue, problem: Problem): string {
   // The union's code and params belong together; the compiler cannot follow that through an index.
   const words = catalogue.problems[problem.code] as (params: Problem["params"], numbers: Numbers) => string;
-  const place = problem.path === "" ? catalogue.wholeFile : problem.path;
+  const inWords = placeInWords(catalogue.phrases, problem.path);
+  const place = problem.path === "" ? catalogue.wholeFile : inWords === null ? problem.path : `${problem.path} (${inWords})`;
   return `${place}: ${words(problem.params, catalogue.numbers)}`.replaceAll(/\s+/g, " ");
 }

@@ -1,6 +1,7 @@
 import type { BenchVerdict, Verdict } from "@halfturn/engine/analysis";
 import type { RideHeight, WheelSupport } from "@halfturn/engine/gauging";
 import type { JointKind } from "@halfturn/engine/kinematics";
+import type { LimitSource } from "@halfturn/engine/limits";
 
 /** The steps of the main flow. */
 export type Step = "describe" | "record" | "isolate" | "gauge" | "explain" | "correct" | "prove" | "report";
@@ -39,6 +40,9 @@ export interface Labels {
   readonly upTo: (limit: string) => string;
   readonly limits: string;
   readonly limitSource: string;
+  /** Set in the case, which gives no source; the key stands there. */
+  readonly limitOfCase: (key: string) => string;
+  readonly limitSources: { readonly [S in LimitSource]: string };
   readonly verdict: string;
   readonly cancellation: string;
   readonly equivalentAngle: string;

@@ -2,6 +2,28 @@ import type { Cause } from "@halfturn/engine/gauging";
 import type { NameOf } from "./name-of.js";
 import type { WhatToRepeat } from "./what-to-repeat.js";
 
+/** The lists of a case file whose entries have a name of their own. */
+export const LIST_KEYS = [
+  "drivelines",
+  "sections",
+  "joints",
+  "states",
+  "gauging",
+  "readings",
+  "headings",
+  "zeroCheck",
+  "acceptedFindings",
+  "adjusters",
+  "corrections",
+  "gears",
+  "accessories",
+  "recordings",
+  "observations",
+  "runouts",
+  "balance",
+] as const;
+export type ListKey = (typeof LIST_KEYS)[number];
+
 /** What a person calls a place where something was read or measured, so that it fits into a sentence. */
 export interface PlaceWords {
   readonly reading: (shaft: string) => string;
@@ -13,6 +35,12 @@ export interface PlaceWords {
   /** Counted from 1, as the report's table does. */
   readonly number: (number: number) => string;
   readonly zeroCheck: (number: number) => string;
+  /** "reading 3": an entry of a list of the case file, counted from 1. */
+  readonly entries: { readonly [L in ListKey]: (number: number) => string };
+  /** An entry of any other list. */
+  readonly entry: (list: string, number: number) => string;
+  /** "reading 3 of gauging 1". */
+  readonly within: (inner: string, outer: string) => string;
   readonly heading: (shaft: string) => string;
 }
 

@@ -3,6 +3,9 @@ import type { Sensitivity } from "@halfturn/engine/analysis";
 /** Which reading to repeat, with the share of the variance it carries. */
 export type WhatToRepeat = Pick<Sensitivity, "of" | "path" | "share">;
 
+/** A direction that was measured stands among the gauging's headings; one that was taken as straight stands nowhere. */
+export const isMeasuredHeading = (path: string): boolean => /\.headings\[\d+\]/.test(path);
+
 /** `front:driven-end` in its parts. */
 export interface SpelledPlace {
   readonly kind: "turn-round" | "between" | "source-end" | "driven-end" | "along";

@@ -4,6 +4,7 @@ import type { Radians, RadiansPerSecondSquared } from "../units/index.js";
 /** A limit and where it comes from, so that nobody has to take it on trust. */
 export interface Limit<Value extends number> {
   readonly value: Value;
+  /** A `LimitSource` for a built-in limit, somebody's own words for an override. */
   readonly source: string;
 }
 

@@ -10,6 +10,7 @@ export function findingEntries(
   first: number,
   textOf: (finding: Finding) => FindingText,
   severities: Readonly<Record<Severity, string>>,
+  placeOf: (path: string) => string,
 ): readonly { readonly finding: Finding; readonly entry: FindingEntry }[] {
   const sorted = [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
   return sorted.map((finding, k) => ({
@@ -19,7 +20,7 @@ export function findingEntries(
       severity: finding.severity,
       severityLabel: severities[finding.severity],
       ...textOf(finding),
-      place: finding.path,
+      place: placeOf(finding.path),
     },
   }));
 }

@@ -1,5 +1,6 @@
 import type { JointResult } from "@halfturn/engine/analysis";
 import { type Joint, shaftIds } from "@halfturn/engine/kinematics";
+import { limitSourceText } from "@halfturn/words";
 import type { Block, Cell } from "./blocks.js";
 import { degreesInterval, degreesText, toneOf } from "./estimates.js";
 import type { Subject } from "./subject.js";
@@ -8,11 +9,12 @@ import { whyShaftsUnknown } from "./why-not.js";
 /** Bisection in the engine leaves a limit set by its kind exact; a limit below it comes from the acceleration. */
 const SAME_ANGLE_RAD = 1e-12;
 
-function maximumSource({ input, words }: Subject, joint: Joint, maximum: number): string {
+function maximumSource({ input, words, catalogue }: Subject, joint: Joint, maximum: number): string {
   const { limits } = input;
+  const said = (source: string): string => limitSourceText(catalogue, source);
   const byKind = joint.statedAngle ?? limits.jointAngle[joint.kind].value;
-  if (joint.kind === "cross" && maximum < byKind - SAME_ANGLE_RAD) return limits.jointAcceleration.source;
-  return joint.statedAngle === undefined ? limits.jointAngle[joint.kind].source : words.limitStated;
+  if (joint.kind === "cross" && maximum < byKind - SAME_ANGLE_RAD) return said(limits.jointAcceleration.source);
+  return joint.statedAngle === undefined ? said(limits.jointAngle[joint.kind].source) : words.limitStated;
 }
 
 /** The two shafts that a joint stands between, in power order. */

@@ -1,6 +1,6 @@
 import { CASE_FORMAT, CASE_VERSION } from "@halfturn/casefile";
 import type { Limit, LimitSet } from "@halfturn/engine/limits";
-import type { Catalogue } from "@halfturn/words";
+import { type Catalogue, limitSourceText } from "@halfturn/words";
 import type { ReportWords } from "../words/index.js";
 import type { Block, Cell } from "./blocks.js";
 import { dayText } from "./day-text.js";
@@ -14,11 +14,20 @@ function limitRows(
   limits: LimitSet,
   kinds: readonly (keyof LimitSet["jointAngle"])[],
   words: ReportWords,
-  { numbers, labels }: Catalogue,
+  catalogue: Catalogue,
 ): readonly (readonly Cell[])[] {
   const names = words.limitNames;
-  const angle = (name: string, limit: Limit<number>): NamedLimit => [name, degreesText(limit.value, numbers), limit.source];
-  const acceleration = (name: string, limit: Limit<number>): NamedLimit => [name, numbers.acceleration(limit.value), limit.source];
+  const { numbers, labels } = catalogue;
+  const angle = (name: string, limit: Limit<number>): NamedLimit => [
+    name,
+    degreesText(limit.value, numbers),
+    limitSourceText(catalogue, limit.source),
+  ];
+  const acceleration = (name: string, limit: Limit<number>): NamedLimit => [
+    name,
+    numbers.acceleration(limit.value),
+    limitSourceText(catalogue, limit.source),
+  ];
   const rows: readonly NamedLimit[] = [
     acceleration(names.jointAcceleration, limits.jointAcceleration),
     ...kinds.flatMap((kind) => [

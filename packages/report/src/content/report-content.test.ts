@@ -83,6 +83,16 @@ test("an acceleration inside its limit that may pass the caution says so in the 
   expect(cellsOf(tableOf(content, "Motion, with accelerations at the highest shaft speed"))).toContain("within limits, caution");
 });
 
+test("a Spanish report says in Spanish what the format's own words and the built-in limits mean, and names places in words", () => {
+  const content = reportContent(sampleReport(exampleCase("two-piece"), "es"));
+  expect(content.head.items.at(-1)?.value).toMatch(/^Se nota a 80–90 km\/h; Marcha 4; Se nota en suelo; Carga a velocidad constante/);
+  const sources = tableOf(content, "Límites aplicados").rows.map((row) => row[2]?.text ?? "");
+  expect(sources.filter((source) => !/memoria|práctica común|no se conoce/.test(source))).toEqual([]);
+  const places = blocksOf(content).flatMap((block) => (block.kind === "findings" ? block.items.map(({ place }) => place) : []));
+  expect(places.length).toBeGreaterThan(3);
+  for (const place of places) expect(place).toMatch(/^(Dónde: [^[\]]+)?$/);
+});
+
 test("names where a limit comes from", () => {
   const content = reportContent(sampleReport(exampleCase("two-piece")));
   expect(tableOf(content, "Operating angle of each joint against its limits").notes.join(" ")).toContain(

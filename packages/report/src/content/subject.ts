@@ -1,6 +1,6 @@
 import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
 import type { Finding } from "@halfturn/engine/findings";
-import { type Catalogue, catalogueOf, drivelineName, findingText, type NameOf, type Numbers, namesOf } from "@halfturn/words";
+import { type Catalogue, catalogueOf, drivelineName, findingText, type NameOf, type Numbers, namesOf, placeInWords } from "@halfturn/words";
 import { type ReportWords, reportWords } from "../words/index.js";
 import type { FindingEntry } from "./blocks.js";
 import { findingEntries } from "./finding-entries.js";
@@ -41,6 +41,7 @@ export function subjectsOf(report: ReportInput): readonly Subject[] {
       number,
       (finding) => findingText(catalogue, finding, nameOf),
       catalogue.severities,
+      (path) => placeText(path, nameOf, catalogue, words),
     );
     number += findings.length;
     const stage = gauged ? catalogue.labels.stages[gauged.stage] : catalogue.labels.verdicts["not-gauged"];
@@ -48,4 +49,11 @@ export function subjectsOf(report: ReportInput): readonly Subject[] {
     subjects.push({ ...reported, report, catalogue, words, numbers: catalogue.numbers, driveline, index, gauged, nameOf, title, findings });
   }
   return subjects;
+}
+
+/** Where a finding is about, by name or by count; a key of the file alone needs no telling. */
+function placeText(path: string, nameOf: NameOf, catalogue: Catalogue, words: ReportWords): string {
+  const name = nameOf(path);
+  const place = name === path ? placeInWords(catalogue.phrases, path) : name;
+  return place === null ? "" : words.tables.where(place);
 }

@@ -7,8 +7,11 @@ const LARGEST = 5;
 /** Below this share, repeating one reading would not move the interval by an amount anybody could see. */
 const STANDS_OUT = 0.15;
 
-export function contributionName({ words, nameOf }: Subject, of: string): string {
+/** A place of the gauging by its name, anything else by what it is. */
+function contributionName({ words, nameOf, catalogue }: Subject, { of, path }: Sensitivity): string {
   if (of === "zero") return words.sureness.zero;
+  const place = path.startsWith("gauging[") ? nameOf(path) : path;
+  if (place !== path) return place.charAt(0).toLocaleUpperCase(catalogue.language) + place.slice(1);
   return of.startsWith("heading:") ? words.sureness.heading(nameOf(of.slice("heading:".length))) : nameOf(of);
 }
 
@@ -25,11 +28,7 @@ export function surenessBlocks(subject: Subject): readonly Block[] {
   if (analysis.sensitivity.length === 0) return [{ kind: "paragraph", text: words.sureness.noBudget }];
   const largest = analysis.sensitivity.slice(0, LARGEST);
   const rest = analysis.sensitivity.slice(LARGEST).reduce((sum, { share }) => sum + share, 0);
-  const row = ({ of, path, share }: Sensitivity) => [
-    { text: contributionName(subject, of) },
-    { text: numbers.share(share) },
-    { text: path },
-  ];
+  const row = (one: Sensitivity) => [{ text: contributionName(subject, one) }, { text: numbers.share(one.share) }];
   return [
     { kind: "paragraph", text: `${labels.repeatFirst}: ${repeatFirst(subject)}` },
     {
@@ -38,12 +37,8 @@ export function surenessBlocks(subject: Subject): readonly Block[] {
       columns: [
         { label: words.tables.from, align: "start", weight: 3 },
         { label: labels.shareOfUncertainty, align: "end", weight: 1.6 },
-        { label: words.tables.place, align: "start", weight: 2.6 },
       ],
-      rows: [
-        ...largest.map(row),
-        ...(rest > 0 ? [[{ text: words.tables.restOfBudget }, { text: numbers.share(rest) }, { text: "" }]] : []),
-      ],
+      rows: [...largest.map(row), ...(rest > 0 ? [[{ text: words.tables.restOfBudget }, { text: numbers.share(rest) }]] : [])],
       notes: [],
     },
   ];

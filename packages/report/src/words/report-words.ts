@@ -107,6 +107,7 @@ export interface ReportWords {
     readonly cylinders: string;
     readonly maxShaftSpeed: string;
     readonly speedTaken: (speed: string) => string;
+    readonly complaintWords: Readonly<Record<string, string>>;
     readonly complaintSpeed: string;
     readonly kmh: (low: string, high: string) => string;
     readonly gear: string;
@@ -159,7 +160,8 @@ export interface ReportWords {
     readonly quantity: string;
     readonly result: string;
     readonly from: string;
-    readonly place: string;
+    /** "Where: the reading of ...". */
+    readonly where: (place: string) => string;
     readonly allowed: (low: string, high: string) => string;
     readonly inclinationSign: string;
     readonly headingSign: (towardPositive: "left" | "right") => string;

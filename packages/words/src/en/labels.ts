@@ -57,6 +57,21 @@ export const labels: Labels = {
   upTo: (limit) => `up to ${limit}`,
   limits: "Limits",
   limitSource: "Where the limit comes from",
+  limitOfCase: (key) => `set in this case, without a source (${key})`,
+  limitSources: {
+    "joint-acceleration-practice":
+      "from memory: design practice for the inertia of a shaft driven through a joint; widely printed tables of angle against speed imply 855 to 1023 rad/s²",
+    "joint-kind-practice": "common practice, no source; the maker's figure for the joint goes first",
+    "needles-must-roll": "common practice, no source: needles that never roll dent their races",
+    "no-minimum-known": "no minimum known",
+    "non-uniformity-practice":
+      "from memory: common design practice; Elbe, technical data sheet 3, states a non-uniformity of at most 0.0027, which is 2.98°",
+    "torsional-general-use": "from memory: torsional acceleration in general use",
+    "torsional-upper-figure": "from memory: torsional acceleration, upper figure met in practice",
+    "inertia-from-source": "from memory: inertia excitation, driven from the transmission side",
+    "inertia-from-axle": "from memory: inertia excitation, driven from the axle side",
+    "common-practice": "common practice, no source",
+  },
   verdict: "Verdict",
   cancellation: "Cancellation",
   equivalentAngle: "Equivalent angle",

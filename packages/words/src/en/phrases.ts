@@ -1,6 +1,6 @@
 import type { Numbers } from "../numbers/numbers.js";
 import type { Phrases } from "../phrases.js";
-import { spelledPlace } from "../what-to-repeat.js";
+import { isMeasuredHeading, spelledPlace } from "../what-to-repeat.js";
 
 const TURN_ROUND = "Do the turn-round check of the gauge: read, turn the gauge round on the same spot, read again";
 
@@ -29,6 +29,27 @@ export const phrases = (numbers: Numbers): Phrases => ({
     from: { left: "from the left", right: "from the right" },
     number: (number) => `no. ${number}`,
     zeroCheck: (number) => `reading ${number} of the turn-round check`,
+    entries: {
+      drivelines: (number) => `driveline ${number}`,
+      sections: (number) => `section ${number}`,
+      joints: (number) => `joint ${number}`,
+      states: (number) => `state ${number}`,
+      gauging: (number) => `gauging ${number}`,
+      readings: (number) => `reading ${number}`,
+      headings: (number) => `plan-view measurement ${number}`,
+      zeroCheck: (number) => `reading ${number} of the turn-round check`,
+      acceptedFindings: (number) => `accepted finding ${number}`,
+      adjusters: (number) => `adjuster ${number}`,
+      corrections: (number) => `correction ${number}`,
+      gears: (number) => `gear ${number}`,
+      accessories: (number) => `accessory ${number}`,
+      recordings: (number) => `recording ${number}`,
+      observations: (number) => `observation ${number}`,
+      runouts: (number) => `runout measurement ${number}`,
+      balance: (number) => `balance run ${number}`,
+    },
+    entry: (list, number) => `entry ${number} of "${list}"`,
+    within: (inner, outer) => `${inner} of ${outer}`,
     heading: (shaft) => `the plan-view measurement of ${shaft}`,
   },
   readPlace: (spelled, nameOf) => {
@@ -41,8 +62,10 @@ export const phrases = (numbers: Numbers): Phrases => ({
   repeat: ({ of, path, share }, nameOf) => {
     const part = `${numbers.share(share)} of the uncertainty`;
     if (of === "zero") return `${TURN_ROUND}; the gauge's zero carries ${part}.`;
-    if (of.startsWith("heading:"))
-      return `Measure how far ${nameOf(of.slice("heading:".length))} runs to one side in plan view (sideways offset between its ends); that carries ${part}.`;
+    if (of.startsWith("heading:")) {
+      const again = isMeasuredHeading(path) ? " again" : "";
+      return `Measure${again} how far ${nameOf(of.slice("heading:".length))} runs to one side in plan view (sideways offset between its ends); that carries ${part}.`;
+    }
     return `Lift the gauge off, clean the spot and take ${nameOf(path)} again; it carries ${part}.`;
   },
   doubt: (likelier, readings, causes) => {

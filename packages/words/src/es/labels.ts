@@ -57,6 +57,21 @@ export const labels: Labels = {
   upTo: (limit) => `hasta ${limit}`,
   limits: "Límites",
   limitSource: "De dónde viene el límite",
+  limitOfCase: (key) => `fijado en este caso, sin fuente (${key})`,
+  limitSources: {
+    "joint-acceleration-practice":
+      "de memoria: práctica de diseño para la inercia de un árbol movido a través de una junta; las tablas de ángulo según velocidad que circulan impresas suponen de 855 a 1023 rad/s²",
+    "joint-kind-practice": "práctica común, sin fuente; la cifra del fabricante de la junta va antes",
+    "needles-must-roll": "práctica común, sin fuente: las agujas que nunca ruedan marcan sus pistas",
+    "no-minimum-known": "no se conoce mínimo",
+    "non-uniformity-practice":
+      "de memoria: práctica común de diseño; Elbe, hoja técnica 3, indica una irregularidad de 0,0027 como máximo, que son 2,98°",
+    "torsional-general-use": "de memoria: aceleración torsional en uso general",
+    "torsional-upper-figure": "de memoria: aceleración torsional, cifra más alta que se ve en la práctica",
+    "inertia-from-source": "de memoria: excitación de inercia, movido desde el lado de la caja de cambios",
+    "inertia-from-axle": "de memoria: excitación de inercia, movido desde el lado del eje",
+    "common-practice": "práctica común, sin fuente",
+  },
   verdict: "Veredicto",
   cancellation: "Compensación",
   equivalentAngle: "Ángulo equivalente",

@@ -1,6 +1,6 @@
 import type { Numbers } from "../numbers/numbers.js";
 import type { Phrases } from "../phrases.js";
-import { spelledPlace } from "../what-to-repeat.js";
+import { isMeasuredHeading, spelledPlace } from "../what-to-repeat.js";
 
 const TURN_ROUND = "Compruebe el cero del inclinómetro: leer, darle la vuelta en el mismo sitio, leer otra vez";
 
@@ -29,6 +29,27 @@ export const phrases = (numbers: Numbers): Phrases => ({
     from: { left: "desde la izquierda", right: "desde la derecha" },
     number: (number) => `n.º ${number}`,
     zeroCheck: (number) => `la lectura ${number} de la comprobación del cero`,
+    entries: {
+      drivelines: (number) => `línea ${number}`,
+      sections: (number) => `tramo ${number}`,
+      joints: (number) => `junta ${number}`,
+      states: (number) => `estado ${number}`,
+      gauging: (number) => `medición ${number}`,
+      readings: (number) => `lectura ${number}`,
+      headings: (number) => `medida en planta ${number}`,
+      zeroCheck: (number) => `lectura ${number} de la comprobación del cero`,
+      acceptedFindings: (number) => `hallazgo aceptado ${number}`,
+      adjusters: (number) => `ajuste ${number}`,
+      corrections: (number) => `corrección ${number}`,
+      gears: (number) => `marcha ${number}`,
+      accessories: (number) => `accesorio ${number}`,
+      recordings: (number) => `registro ${number}`,
+      observations: (number) => `observación ${number}`,
+      runouts: (number) => `medida de salto ${number}`,
+      balance: (number) => `prueba de equilibrado ${number}`,
+    },
+    entry: (list, number) => `entrada ${number} de "${list}"`,
+    within: (inner, outer) => `${inner}, ${outer}`,
     heading: (shaft) => `la medida en planta de ${shaft}`,
   },
   readPlace: (spelled, nameOf) => {
@@ -41,8 +62,10 @@ export const phrases = (numbers: Numbers): Phrases => ({
   repeat: ({ of, path, share }, nameOf) => {
     const part = `el ${numbers.share(share)} de la incertidumbre`;
     if (of === "zero") return `${TURN_ROUND}; del cero viene ${part}.`;
-    if (of.startsWith("heading:"))
-      return `Mida cuánto se desvía ${nameOf(of.slice("heading:".length))} hacia un lado en planta (desplazamiento lateral entre sus extremos); de ahí viene ${part}.`;
+    if (of.startsWith("heading:")) {
+      const again = isMeasuredHeading(path) ? " otra vez" : "";
+      return `Mida${again} cuánto se desvía ${nameOf(of.slice("heading:".length))} hacia un lado en planta (desplazamiento lateral entre sus extremos); de ahí viene ${part}.`;
+    }
     return `Levante el inclinómetro, limpie el sitio y repita ${nameOf(path)}; de ahí viene ${part}.`;
   },
   doubt: (likelier, readings, causes) => {
