@@ -9,6 +9,7 @@ export type SignalFaultCode =
   | "shaft-angle.times-not-rising"
   | "shaft-angle.too-few-speeds"
   | "shaft-angle.standstill"
+  | "shaft-angle.no-ridge"
   | "order-tracking.no-whole-turns"
   | "attribution.no-orders"
   | "attribution.not-turning";

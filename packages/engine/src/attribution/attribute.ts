@@ -1,0 +1,112 @@
+import { type SignalResult, signalFault, signalValue } from "../signal/signal-fault.js";
+import type { LongWork } from "../uncertainty/index.js";
+import type { Attribution } from "./attribution.js";
+import { channelFindings } from "./channel-findings.js";
+import { contributionsOf, probabilitiesOf } from "./contributions.js";
+import type { Evidence } from "./evidence.js";
+import { findingsOf } from "./findings.js";
+import { type FollowedSpeed, followSpeed } from "./follow-speed.js";
+import type { AttributionInput } from "./input.js";
+import { believed, type RunReading, readRun } from "./read-run.js";
+import { passedResonance, type Resonance, ringing } from "./resonance.js";
+import { prepareRun } from "./run.js";
+import { scaledSteps } from "./scaled-steps.js";
+import { type ChannelCheck, checkChannel } from "./sensor-checks.js";
+import { verdictOf } from "./verdict.js";
+
+/** Lets others run: a timer's turn, handed in because the engine knows no clock. */
+export type Pause = () => Promise<void>;
+
+/**
+ * Says which order of which part a vibration follows. All orders that the recording can show are fitted together, block by block of equal turns; what they
+ * explain, with what noise and with what else it could be, decides. Reads block by block and holds one block and a few numbers of each, however long the run.
+ * Deterministic. Rejects with the signal's own reason when stopped, within 100 ms.
+ * Faults: signal.no-samples, signal.bad-rate, signal.lengths-differ, signal.not-finite, signal.too-short, attribution.not-turning, attribution.no-orders
+ * (none that the recording can show).
+ */
+export async function attribute(
+  input: AttributionInput,
+  work: LongWork & { readonly pause?: Pause | undefined } = {},
+): Promise<SignalResult<Attribution>> {
+  const steps = attributionSteps(input);
+  const pause = work.pause ?? (() => Promise.resolve());
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    work.signal?.throwIfAborted();
+    work.onProgress?.(step.value);
+    await pause();
+    work.signal?.throwIfAborted();
+  }
+}
+
+/** Shares of the work: looking at the samples, following the speed. */
+const CHECKED = 0.1;
+const FOLLOWED = 0.4;
+
+/** The work of `attribute` in pieces of some 20 ms; every `next` yields the share done. */
+export function* attributionSteps(input: AttributionInput): Generator<number, SignalResult<Attribution>> {
+  const run = prepareRun(input);
+  if (!run.ok) return run;
+  const checks: ChannelCheck[] = [];
+  for (const [i, channel] of input.channels.entries()) {
+    const check = yield* scaledSteps(checkChannel(channel), (CHECKED * i) / input.channels.length, CHECKED / input.channels.length);
+    if (check.bad >= 0) return signalFault("signal.not-finite", `channels[${i}].samples[${check.bad}]`);
+    checks.push(check);
+  }
+  const { reference } = input;
+  const loose = reference.looseness > 0;
+  const followed: FollowedSpeed = loose
+    ? yield* scaledSteps(followSpeed(run.value, reference), CHECKED, FOLLOWED - CHECKED)
+    : { angle: reference.angle, readings: [{ scale: 1, weight: 1 }] };
+  const fitting = loose ? FOLLOWED : CHECKED;
+  const share = (1 - fitting) / followed.readings.length;
+  const readings: RunReading[] = [];
+  for (const [i, { scale }] of followed.readings.entries())
+    readings.push(yield* scaledSteps(readRun(run.value, input, followed.angle, scale), fitting + i * share, share));
+  return concluded({ input, run: run.value, followed, readings: readings as [RunReading, ...RunReading[]] }, checks);
+}
+
+function concluded(evidence: Evidence, checks: readonly ChannelCheck[]): SignalResult<Attribution> {
+  const { input, run, followed, readings } = evidence;
+  const [best] = readings;
+  if (believed(input).every((channel) => !((best.fit.squares[channel] as number) > 0)))
+    return signalFault("signal.no-samples", "channels[0]", { samples: 0 });
+  const strongest = strongestChannel(best, believed(input));
+  const probabilities = probabilitiesOf(readings, followed.readings);
+  const contributions = contributionsOf(evidence, probabilities, strongest);
+  const noneProbability = readings.reduce((sum, { none }, i) => sum + none * (followed.readings[i]?.weight ?? 0), 0);
+  const decided = verdictOf(evidence, contributions, noneProbability);
+  const passed: readonly Resonance[] = best.columns.flatMap(({ presence }, j): readonly Resonance[] => {
+    const course = presence > SURELY_THERE ? contributions.find(({ part, order }) => sameLine(best, j, part, order))?.course : null;
+    const frequency = course ? passedResonance(course) : null;
+    return frequency === null ? [] : [{ frequency, excitedBy: "orders", share: null }];
+  });
+  const attribution = {
+    duration: run.duration,
+    rate: input.channels[0]?.samples.rate ?? 0,
+    wheelTurns: run.wheelTurns,
+    band: run.rate / 2,
+    strongest,
+    contributions,
+    unexplainedShare: best.unexplainedShare,
+    noneProbability,
+    ...decided,
+    coincidences: best.unparted,
+    resonances: [...ringing(best.fit.residual), ...passed],
+    angle: followed.angle,
+    readings: followed.readings,
+    blocks: best.fit.places,
+  };
+  return signalValue({ ...attribution, findings: [...channelFindings(input, checks), ...findingsOf(evidence, attribution)] });
+}
+
+/** Odds of some 150 to 1. */
+const SURELY_THERE = 5;
+
+const sameLine = ({ columns }: RunReading, j: number, part: string, order: number): boolean =>
+  columns[j]?.column.lines.some((line) => line.part === part && line.order === order) ?? false;
+
+function strongestChannel({ fit }: RunReading, heard: readonly number[]): number {
+  const explained = (channel: number): number => (fit.squares[channel] as number) - (fit.residualSquares[channel] as number);
+  return heard.reduce((best, channel) => (explained(channel) > explained(best) ? channel : best), heard[0] ?? 0);
+}

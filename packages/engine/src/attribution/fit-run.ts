@@ -1,0 +1,196 @@
+import type { ShaftAngle } from "../signal/shaft-angle.js";
+import { fitBlock, waveOf } from "./block-fit.js";
+import type { NoisyBlock } from "./line-amplitude.js";
+import type { FitColumn, OrderLine } from "./order-lines.js";
+import { type Band, noiseAround, type ResidualPower, residualPowers } from "./residual-noise.js";
+import type { Run } from "./run.js";
+import { foldedFrequency } from "./sensor-checks.js";
+
+/** A column, or an order above half the rate, over the run. */
+export interface ColumnCourse {
+  /** blocks[channel]: the blocks in which it shows. */
+  readonly blocks: readonly (readonly NoisyBlock[])[];
+  /** Middle frequency in each of those blocks, Hz. */
+  readonly frequencies: readonly number[];
+  /** Index of each of those blocks. */
+  readonly places: readonly number[];
+}
+
+/** One block of the run: its middle in seconds and the reference shaft's turns per second. */
+export interface BlockPlace {
+  readonly time: number;
+  readonly turnsPerSecond: number;
+}
+
+/** What the fit of a whole run found. */
+export interface RunFit {
+  readonly columns: readonly ColumnCourse[];
+  /** Orders above half the rate, looked for where they would have folded to. */
+  readonly folded: readonly FoldedCourse[];
+  readonly places: readonly BlockPlace[];
+  /** Sums of squares per channel: all, about a line in each block, and what no order explains. */
+  readonly squares: readonly number[];
+  readonly residualSquares: readonly number[];
+  readonly residual: ResidualCourse;
+}
+
+export interface FoldedCourse extends ColumnCourse {
+  readonly line: OrderLine;
+  /** Blocks in which it would lie on a column and so cannot be told from it, by index of the column. */
+  readonly hiddenBehind: ReadonlyMap<number, readonly number[]>;
+}
+
+/** Power of what is left, against frequency, of the slower and the faster half of the blocks. */
+export interface ResidualCourse {
+  /** Hz. */
+  readonly spacing: number;
+  /** Variance of white noise of the same density, by cell; channels averaged in units of their own total. */
+  readonly slower: Float64Array;
+  readonly faster: Float64Array;
+  /** Mean speed of the faster half over that of the slower, >= 1. */
+  readonly speedRatio: number;
+}
+
+/** Cells of the residual's power against frequency. */
+const CELLS = 400;
+/** Nearer than this many lines, a folded order and a column are one. */
+const HIDDEN = 2;
+
+/**
+ * Fits all columns in each of `count` blocks of equal turns; yields the share done. Holds one block, and a few numbers of each.
+ * factor: by which all columns lie higher than their place (see Reading).
+ */
+export function* fitRun(
+  run: Run,
+  angle: ShaftAngle,
+  columns: readonly FitColumn[],
+  folding: readonly OrderLine[],
+  count: number,
+  factor: number,
+): Generator<number, RunFit> {
+  const edges = blockEdges(run, angle, count);
+  const powerOf = residualPowers(run.rate);
+  const courses = columns.map(() => emptyCourse(run.readers.length));
+  const folded = folding.map((line) => ({ line, ...emptyCourse(run.readers.length), hiddenBehind: new Map<number, number[]>() }));
+  const places: BlockPlace[] = [];
+  const squares = run.readers.map(() => 0);
+  const residualSquares = run.readers.map(() => 0);
+  const middle = medianSpeed(run, angle, edges);
+  const cells = { spacing: run.rate / 2 / CELLS, slower: new Float64Array(CELLS), faster: new Float64Array(CELLS) };
+  const counts = { slower: new Float64Array(CELLS), faster: new Float64Array(CELLS) };
+  for (let block = 0; block < count; block++) {
+    const [from, to] = [edges[block] as number, edges[block + 1] as number];
+    const angles = anglesOf(run, angle, from, to);
+    const turns = speedEnds(angles, run.rate);
+    const bandOf = (perTurn: number): Band => ({ low: perTurn * factor * turns.low, high: perTurn * factor * turns.high });
+    const shown = columns.flatMap(({ perTurn }, j) => (bandOf(perTurn).high < run.limit ? [{ j, perTurn, band: bandOf(perTurn) }] : []));
+    const seconds = (to - from) / run.rate;
+    const extra = folded.flatMap((course) => {
+      const at = foldedFrequency(course.line.perTurn * factor * turns.middle, run.rate);
+      const behind = shown.find(({ perTurn }) => Math.abs(perTurn * factor * turns.middle - at) * seconds < HIDDEN);
+      if (behind) course.hiddenBehind.set(behind.j, [...(course.hiddenBehind.get(behind.j) ?? []), block]);
+      return behind ? [] : [{ course, perTurn: course.line.perTurn, band: { low: at, high: at } }];
+    });
+    const fitted = [...shown.map(({ j, perTurn, band }) => ({ course: courses[j] as MutableCourse, perTurn, band })), ...extra];
+    const waves = fitted.map(({ perTurn }) => waveOf(angles, perTurn * factor));
+    const fits = fitBlock(
+      run.readers.map((reader) => {
+        const samples = new Float64Array(to - from);
+        reader.read(from, samples);
+        return samples;
+      }),
+      waves,
+    );
+    const bands = fitted.map(({ band }) => band);
+    for (const [channel, fit] of fits.entries()) {
+      const power = powerOf(fit.residual);
+      squares[channel] = (squares[channel] as number) + fit.squares;
+      residualSquares[channel] = (residualSquares[channel] as number) + fit.residual.reduce((sum, r) => sum + r * r, 0);
+      for (const [i, { course, band }] of fitted.entries())
+        course.blocks[channel]?.push({ amplitude: fit.amplitudes[i] as NoisyBlock["amplitude"], noise: noiseAround(power, band, bands) });
+      const half = turns.middle < middle ? "slower" : "faster";
+      gather(power, fit.squares / Math.max(1, to - from), cells.spacing, cells[half], counts[half]);
+    }
+    for (const { course, perTurn } of fitted) {
+      course.frequencies.push(perTurn * factor * turns.middle);
+      course.places.push(block);
+    }
+    places.push({ time: (run.readers[0]?.start ?? 0) + (from + to - 1) / 2 / run.rate, turnsPerSecond: turns.middle });
+    yield (block + 1) / count;
+  }
+  for (const half of ["slower", "faster"] as const)
+    for (let k = 0; k < CELLS; k++) cells[half][k] = (cells[half][k] as number) / Math.max(1, counts[half][k] as number);
+  return { columns: courses, folded, places, squares, residualSquares, residual: { ...cells, speedRatio: ratioOfHalves(places, middle) } };
+}
+
+function ratioOfHalves(places: readonly BlockPlace[], middle: number): number {
+  const mean = (part: readonly BlockPlace[]): number => part.reduce((sum, { turnsPerSecond }) => sum + turnsPerSecond / part.length, 0);
+  const [slower, faster] = [places.filter((p) => p.turnsPerSecond < middle), places.filter((p) => p.turnsPerSecond >= middle)];
+  return slower.length === 0 || faster.length === 0 ? 1 : mean(faster) / mean(slower);
+}
+
+interface MutableCourse {
+  readonly blocks: NoisyBlock[][];
+  readonly frequencies: number[];
+  readonly places: number[];
+}
+
+const emptyCourse = (channels: number): MutableCourse => ({
+  blocks: Array.from({ length: channels }, () => []),
+  frequencies: [],
+  places: [],
+});
+
+/** First sample of each block, and the end: equal turns. */
+function blockEdges(run: Run, angle: ShaftAngle, count: number): readonly number[] {
+  const { first, count: samples, rate } = run;
+  const start = run.readers[0]?.start ?? 0;
+  const [begin, end] = [angle.angleAt(start + first / rate), angle.angleAt(start + (first + samples - 1) / rate)];
+  return Array.from({ length: count + 1 }, (_, i) => {
+    if (i === 0) return first;
+    if (i === count) return first + samples;
+    return Math.min(first + samples, Math.max(first, Math.round((angle.timeOf(begin + ((end - begin) * i) / count) - start) * rate)));
+  });
+}
+
+function anglesOf(run: Run, angle: ShaftAngle, from: number, to: number): Float64Array {
+  const start = run.readers[0]?.start ?? 0;
+  const zero = angle.angleAt(start + run.first / run.rate);
+  return Float64Array.from({ length: to - from }, (_, n) => angle.angleAt(start + (from + n) / run.rate) - zero);
+}
+
+/** Turns per second at a block's slowest, fastest and over its whole. */
+function speedEnds(angles: Float64Array, rate: number): { readonly low: number; readonly high: number; readonly middle: number } {
+  const pieces = 8;
+  const last = angles.length - 1;
+  let [low, high] = [Number.POSITIVE_INFINITY, 0];
+  for (let i = 0; i < pieces; i++) {
+    const [a, b] = [Math.floor((i * last) / pieces), Math.floor(((i + 1) * last) / pieces)];
+    if (b <= a) continue;
+    const speed = (((angles[b] as number) - (angles[a] as number)) / (b - a)) * (rate / (2 * Math.PI));
+    low = Math.min(low, speed);
+    high = Math.max(high, speed);
+  }
+  return { low, high, middle: (((angles[last] as number) - (angles[0] as number)) / last) * (rate / (2 * Math.PI)) };
+}
+
+/** The middle of the blocks' speeds. Blocks hold equal turns, so that the longer is the slower. */
+function medianSpeed(run: Run, angle: ShaftAngle, edges: readonly number[]): number {
+  const start = run.readers[0]?.start ?? 0;
+  const speeds = edges.slice(1).map((to, i) => {
+    const from = edges[i] as number;
+    const turned = angle.angleAt(start + (to - 1) / run.rate) - angle.angleAt(start + from / run.rate);
+    return (turned / Math.max(1, to - 1 - from)) * (run.rate / (2 * Math.PI));
+  });
+  const sorted = [...speeds].sort((a, b) => a - b);
+  return sorted[sorted.length >> 1] as number;
+}
+
+function gather(power: ResidualPower, scale: number, spacing: number, cells: Float64Array, counts: Float64Array): void {
+  if (!(scale > 0)) return;
+  for (let k = 1; k < power.variance.length; k++) {
+    const cell = Math.min(CELLS - 1, Math.floor((k * power.spacing) / spacing));
+    cells[cell] = (cells[cell] as number) + (power.variance[k] as number) / scale;
+    counts[cell] = (counts[cell] as number) + 1;
+  }
+}

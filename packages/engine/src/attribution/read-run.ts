@@ -1,0 +1,128 @@
+import type { Coincidence } from "../orders/index.js";
+import type { ShaftAngle } from "../signal/shaft-angle.js";
+import { type CauseProbabilities, causeProbabilities, type OrderEvidence, presence } from "./cause-probabilities.js";
+import { fitRun, type RunFit } from "./fit-run.js";
+import type { AttributionInput } from "./input.js";
+import { type MeanSquare, meanSquareOf, type NoisyBlock } from "./line-amplitude.js";
+import { type FitColumn, fitColumns, type OrderLine } from "./order-lines.js";
+import { planBlocks, type Run } from "./run.js";
+
+/** A column with what was found of it. */
+export interface MeasuredColumn {
+  readonly column: FitColumn;
+  /** Per channel; null where it showed in no block. */
+  readonly meanSquares: readonly (MeanSquare | null)[];
+  readonly share: number;
+  /** Standard uncertainty of the share. */
+  readonly u: number;
+  /** Logarithm of the odds that it is there. */
+  readonly presence: number;
+  readonly probability: number;
+}
+
+/** An order above half the rate, as it was found where it folds to. */
+export interface MeasuredFold {
+  readonly line: OrderLine;
+  readonly share: number;
+  readonly presence: number;
+  /** Middle of the true frequencies at which it was looked for, Hz; 0 where it was hidden throughout. */
+  readonly frequency: number;
+}
+
+/** A run fitted at one reading of its speed. */
+export interface RunReading {
+  readonly fit: RunFit;
+  readonly columns: readonly MeasuredColumn[];
+  readonly folded: readonly MeasuredFold[];
+  readonly none: number;
+  readonly unparted: readonly Coincidence[];
+  readonly unexplainedShare: number;
+}
+
+/** Fits a run at one factor of its speed and weighs its columns; yields the share done. */
+export function* readRun(run: Run, input: AttributionInput, angle: ShaftAngle, scale: number): Generator<number, RunReading> {
+  const { reference, parts, filter } = input;
+  const { blocks, unparted } = planBlocks(run, parts, reference.looseness);
+  const seen = run.lines.filter(({ observable }) => observable);
+  const turns = (run.wheelTurns * reference.perWheelTurn) / blocks;
+  const columns = fitColumns(seen, turns);
+  const folding = filter === null ? run.lines.filter((line) => !line.observable && foldsBack(line, run, input)) : [];
+  const fit = yield* fitRun(run, angle, columns, folding, blocks, scale);
+  const heard = believed(input);
+  const folded = fit.folded.map((course): MeasuredFold => {
+    const evidence = evidenceOf(course.blocks.map(squareOrNull), fit, run, blocks, heard);
+    const frequency = course.frequencies.reduce((sum, f) => sum + f / course.frequencies.length, 0);
+    return { line: course.line, share: evidence.share, presence: evidence.noiseUnits > 0 ? presence(evidence) : 0, frequency };
+  });
+  const measured = columns.map((column, j) => {
+    const overlaid = blocksOverlaid(fit, folded, j);
+    const course = fit.columns[j];
+    const meanSquares =
+      course?.blocks.map((noisy) => squareOrNull(noisy.filter((_, i) => !overlaid.has(course.places[i] as number)))) ?? [];
+    return { column, meanSquares, evidence: evidenceOf(meanSquares, fit, run, blocks, heard) };
+  });
+  const chances: CauseProbabilities = causeProbabilities(measured.map(({ evidence }) => evidence));
+  return {
+    fit,
+    columns: measured.map(({ column, meanSquares, evidence }, j) => ({
+      column,
+      meanSquares,
+      share: Math.min(1, Math.max(0, evidence.share)),
+      u: evidence.u,
+      presence: presence(evidence),
+      probability: chances.orders[j] as number,
+    })),
+    folded,
+    none: chances.none,
+    unparted,
+    unexplainedShare: meanOver(heard, (channel) =>
+      (fit.squares[channel] as number) > 0 ? Math.min(1, (fit.residualSquares[channel] as number) / (fit.squares[channel] as number)) : 1,
+    ),
+  };
+}
+
+const squareOrNull = (noisy: readonly NoisyBlock[]): MeanSquare | null => (noisy.length === 0 ? null : meanSquareOf(noisy));
+
+/** Odds of some 400 to 1. */
+const SURELY = 6;
+
+/** Blocks of a column on which an order above half the rate lies that is surely there: what they hold is not the column's. */
+const blocksOverlaid = ({ folded: courses }: RunFit, folded: readonly MeasuredFold[], j: number): ReadonlySet<number> =>
+  new Set(courses.flatMap(({ hiddenBehind }, i) => ((folded[i]?.presence ?? 0) > SURELY ? (hiddenBehind.get(j) ?? []) : [])));
+
+/** Whether an order above half the recording's rate could show somewhere below it. */
+export const foldsBack = (line: OrderLine, run: Run, { channels }: AttributionInput): boolean =>
+  line.perTurn * run.speeds.middle > (channels[0]?.samples.rate ?? 0) / 2;
+
+/** Channels of the first kind there is: accelerations and sounds do not add up. */
+export function believed({ channels }: AttributionInput): readonly number[] {
+  const kind = channels.some(({ quantity }) => quantity === "acceleration") ? "acceleration" : "sound";
+  return channels.flatMap(({ quantity }, i) => (quantity === kind ? [i] : []));
+}
+
+const meanOver = (channels: readonly number[], value: (channel: number) => number): number =>
+  channels.reduce((sum, channel) => sum + value(channel) / channels.length, 0);
+
+/** Shares are of each channel's own sum of squares, and the channels count alike. */
+function evidenceOf(
+  meanSquares: readonly (MeanSquare | null)[],
+  fit: RunFit,
+  run: Run,
+  blocks: number,
+  heard: readonly number[],
+): OrderEvidence {
+  let [share, variance, noiseUnits, count, freedom] = [0, 0, 0, 0, 0];
+  for (const channel of heard) {
+    const found = meanSquares[channel];
+    const total = fit.squares[channel] as number;
+    if (!found || !(total > 0)) continue;
+    // A block in which the order does not show has none of its energy.
+    const toShare = ((run.count / 2) * (found.blocks / blocks)) / total / heard.length;
+    share += found.value * toShare;
+    variance += (found.u * toShare) ** 2;
+    noiseUnits += found.noiseUnits;
+    count += found.blocks;
+    freedom += found.freedom;
+  }
+  return { share, u: Math.sqrt(variance), noiseUnits, blocks: Math.max(1, count), freedom: Math.max(1, freedom) };
+}

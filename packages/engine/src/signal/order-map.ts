@@ -1,0 +1,146 @@
+import { cubicSpline } from "./cubic-spline.js";
+import { decimated } from "./decimation.js";
+import { realFft, transformSize } from "./real-fft.js";
+import type { SampleReader } from "./sample-reader.js";
+import type { ShaftAngle } from "./shaft-angle.js";
+import { type SignalResult, signalFault, signalValue } from "./signal-fault.js";
+import { type WindowName, windowSamples, windowSums } from "./window.js";
+
+/** What is to be mapped. */
+export interface OrderMapSettings {
+  /** Turns of the shaft in a block: orders 4/turns apart (Hann) stand apart. */
+  readonly turns: number;
+  /** Up to which order. */
+  readonly highestOrder: number;
+  readonly window?: WindowName;
+  /** Share of a block that the next repeats; half when left out. */
+  readonly overlap?: number;
+  /** Rows at most: beyond them neighbouring blocks are averaged into one. */
+  readonly rows?: number;
+  /** Lines per 1/turns, a power of two that draws the lines closer; 1 when left out. */
+  readonly fineness?: number;
+}
+
+/** Vibration over order and time, or speed. */
+export interface OrderMap {
+  /** Middle of each row, seconds. */
+  readonly times: Float64Array;
+  /** Mean speed of the shaft in each row, rad/s. */
+  readonly speeds: Float64Array;
+  /** Line k lies at order k times this. */
+  readonly orderSpacing: number;
+  readonly lines: number;
+  /** Mean square of a tone, u^2 (A^2/2 for an amplitude A), row by row: row i, line k at i lines + k. */
+  readonly meanSquare: Float64Array;
+}
+
+/** Largest factor that leaves eight samples to the period of the highest frequency: the spline is then right to 0.1 %. */
+const SAMPLES_PER_PERIOD = 8;
+/** Samples at either end of a block that the spline's ends may bend. */
+const MARGIN = 12;
+/** No more samples per turn than this, however slow the shaft turns at times. */
+const MOST_PER_TURN = 4096;
+
+/** The whole map at once; see orderMapSteps. */
+export function orderMap(reader: SampleReader, angle: ShaftAngle, settings: OrderMapSettings): SignalResult<OrderMap> {
+  const steps = orderMapSteps(reader, angle, settings);
+  for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
+}
+
+/**
+ * Spectra over blocks of whole turns of a shaft, against order (computed order tracking): yields the share done after each block.
+ * Reads block by block and holds one block and the map. Faults: signal.bad-rate, order-tracking.no-whole-turns where not one block fits.
+ * Source: K. R. Fyfe and E. D. S. Munck, Mech. Syst. Signal Process. 11(2), 187-205, 1997.
+ */
+export function* orderMapSteps(
+  full: SampleReader,
+  angle: ShaftAngle,
+  settings: OrderMapSettings,
+): Generator<number, SignalResult<OrderMap>> {
+  const { turns, highestOrder, window = "hann", overlap = 0.5, rows = Number.POSITIVE_INFINITY, fineness = 1 } = settings;
+  if (!(turns > 0 && highestOrder > 0 && overlap >= 0 && overlap < 1)) throw new RangeError("turns and order above zero, overlap below 1");
+  if (!(full.rate > 0 && Number.isFinite(full.rate))) return signalFault("signal.bad-rate", "rate", { rate: full.rate });
+  const { slowest, fastest } = speedEnds(angle);
+  const reader = decimated(full, Math.max(1, Math.floor(full.rate / (SAMPLES_PER_PERIOD * highestOrder * fastest))));
+  const perTurn = samplesPerTurn(reader.rate, slowest, highestOrder);
+  const length = Math.round(turns * perTurn);
+  const size = transformSize(length) * fineness;
+  const [from, to] = commonRange(reader, angle);
+  const [begin, end] = to > from ? [angle.angleAt(from), angle.angleAt(to)] : [0, 0];
+  const step = (2 * Math.PI) / perTurn;
+  const hop = (1 - overlap) * length * step;
+  const count = Math.floor((end - begin - length * step) / hop + 1 + 1e-9);
+  if (!(count >= 1)) return signalFault("order-tracking.no-whole-turns", "samples", { from, to });
+  const group = Math.max(1, Math.ceil(count / rows));
+  const lines = Math.min(size / 2, Math.floor((highestOrder * size) / perTurn)) + 1;
+  const map = emptyMap(Math.ceil(count / group), lines, perTurn / size);
+  const shape = windowSamples(window, length);
+  const scale = 2 / windowSums(shape).sum ** 2;
+  const fft = realFft(size);
+  const block = new Float64Array(length);
+  for (let i = 0; i < count; i++) {
+    const first = begin + i * hop;
+    sampleByAngle(reader, angle, first, step, block);
+    const { re, im } = fft(weighted(block, shape));
+    const row = Math.floor(i / group);
+    const share = 1 / Math.min(group, count - row * group);
+    const [start, stop] = [angle.timeOf(first), angle.timeOf(first + length * step)];
+    map.times[row] = (map.times[row] as number) + (share * (start + stop)) / 2;
+    map.speeds[row] = (map.speeds[row] as number) + (share * length * step) / (stop - start);
+    for (let k = 0; k < lines; k++) {
+      const at = row * lines + k;
+      const square = (re[k] as number) ** 2 + (im[k] as number) ** 2;
+      map.meanSquare[at] = (map.meanSquare[at] as number) + share * (k === 0 ? scale / 2 : scale) * square;
+    }
+    yield (i + 1) / count;
+  }
+  return signalValue(map);
+}
+
+const emptyMap = (rows: number, lines: number, orderSpacing: number): OrderMap => ({
+  times: new Float64Array(rows),
+  speeds: new Float64Array(rows),
+  orderSpacing,
+  lines,
+  meanSquare: new Float64Array(rows * lines),
+});
+
+/** Slowest and fastest, turns per second. */
+function speedEnds(angle: ShaftAngle): { readonly slowest: number; readonly fastest: number } {
+  let [slowest, fastest] = [Number.POSITIVE_INFINITY, 0];
+  for (let place = 0; place <= 1000; place++) {
+    const speed = angle.speedAt(angle.start + ((angle.end - angle.start) * place) / 1000) / (2 * Math.PI);
+    slowest = Math.min(slowest, speed);
+    fastest = Math.max(fastest, speed);
+  }
+  return { slowest, fastest };
+}
+
+/** So many that what the reader holds (up to three quarters of its rate, folded) does not fold below the highest order where the shaft turns slowest. */
+function samplesPerTurn(rate: number, slowest: number, highestOrder: number): number {
+  const needed = Math.max(rate / 2 / slowest + highestOrder, 2.56 * highestOrder);
+  return Math.min(MOST_PER_TURN, transformSize(needed));
+}
+
+function commonRange(reader: SampleReader, angle: ShaftAngle): readonly [number, number] {
+  const margin = MARGIN / reader.rate;
+  return [Math.max(reader.start + margin, angle.start), Math.min(reader.start + (reader.length - 1) / reader.rate - margin, angle.end)];
+}
+
+/** Fills `out` with the signal at angles first, first + step, ... */
+function sampleByAngle(reader: SampleReader, angle: ShaftAngle, first: number, step: number, out: Float64Array): void {
+  const places = new Float64Array(out.length);
+  for (let n = 0; n < out.length; n++) places[n] = (angle.timeOf(first + n * step) - reader.start) * reader.rate;
+  const from = Math.max(0, Math.floor(places[0] as number) - MARGIN);
+  const to = Math.min(reader.length, Math.ceil(places[out.length - 1] as number) + MARGIN + 1);
+  const piece = new Float64Array(to - from);
+  reader.read(from, piece);
+  const at = cubicSpline(piece);
+  for (let n = 0; n < out.length; n++) out[n] = at((places[n] as number) - from);
+}
+
+function weighted(block: Float64Array, shape: Float64Array): Float64Array {
+  let mean = 0;
+  for (const x of block) mean += x / block.length;
+  return block.map((x, n) => (x - mean) * (shape[n] as number));
+}
