@@ -11,6 +11,7 @@ export type { PredictedDriveline, PredictedState, Prediction } from "./predict/p
 export { predict } from "./predict/predict.js";
 export type { LimitKind, LimitUse } from "./search/chain-limits.js";
 export type { ContinuousOptimum } from "./search/continuous-optimum.js";
+export { instructionsFor } from "./search/instructions-for.js";
 export type { StateLimitUse } from "./search/limit-report.js";
 export type { Pause } from "./search/pause.js";
 export { AXLE_KINDS, MAXIMUM_COMBINATIONS, plan, planSteps } from "./search/plan.js";
