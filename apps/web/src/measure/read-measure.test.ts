@@ -51,6 +51,7 @@ test("what a field shows reads back as the value, to the last digit shown", () =
         return back.ok && back.value !== null && Math.abs(back.value - value) <= HALF_STEP_MM[units] + ROUNDING_MM;
       },
     ),
+    { seed: 1 },
   );
 });
 

@@ -1,0 +1,2 @@
+export * from "./merge-cases.js";
+export type { Place, PlaceStep } from "./place.js";
