@@ -19,8 +19,8 @@ process.exitCode = await runProgram(process.argv.slice(2), {
   newId: randomUUID,
   // Once only: a second time the process ends at once, as every program does.
   onStop: (stop) => {
-    process.once("SIGINT", stop);
-    return () => process.off("SIGINT", stop);
+    process.once("SIGINT", stop).once("SIGTERM", stop);
+    return () => process.off("SIGINT", stop).off("SIGTERM", stop);
   },
   readStandardInput,
 });

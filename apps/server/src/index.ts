@@ -1,1 +1,1 @@
-export {};
+export { type RunningServer, type ServerSettings, startServer, storeFaultOf } from "./start-server.js";

@@ -13,10 +13,12 @@ export const caseSummary = z.object({
   id: z.string(),
   title: z.string(),
   vehicle: z.string().nullable(),
-  /** Counts the saves of this case from 1; the entity tag of the case is this number in quotes. */
+  /** Counts what was kept of this case from 1; the entity tag of the case is this number in quotes. A save that was set aside takes a number of its own. */
   revision: z.int().min(1),
   /** ISO 8601, by the server's clock. */
   savedAt: z.string(),
+  /** The device or person that saved it. */
+  savedBy: z.string(),
   progress: caseProgress,
 });
 
@@ -38,8 +40,14 @@ export const caseRevision = z.object({
 
 export const caseHistory = z.object({ id: z.string(), revisions: z.array(caseRevision) });
 
-/** Sent on the stream of events whenever a case has a new revision. */
-export const caseEvent = z.object({ id: z.string(), revision: z.int().min(1), savedBy: z.string() });
+/** Sent on the stream of events whenever a case has a new revision that counts; what was set aside changes nothing and is not told. */
+export const caseEvent = z.object({
+  id: z.string(),
+  revision: z.int().min(1),
+  savedBy: z.string(),
+  /** removed: the case was put away. */
+  kind: z.enum(["saved", "removed"]),
+});
 
 export type CaseProgress = Readonly<z.infer<typeof caseProgress>>;
 export type CaseSummary = Readonly<z.infer<typeof caseSummary>>;

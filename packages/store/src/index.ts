@@ -1,1 +1,3 @@
-export {};
+export type * from "./case-store.js";
+export { StoreFault, type StoreFaultCode } from "./faults/store-fault.js";
+export { openStore, type StoreLocation } from "./open-store.js";

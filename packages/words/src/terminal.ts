@@ -1,3 +1,5 @@
+import type { Serving } from "./serving.js";
+
 /** What the command line program says about itself and its work. Nothing here is about a driveline. */
 export interface Terminal {
   readonly brief: string;
@@ -24,6 +26,7 @@ export interface Terminal {
     readonly report: string;
     readonly completion: string;
   };
+  readonly serving: Serving;
   readonly args: { readonly file: string; readonly newFile: string; readonly typed: string };
   readonly flags: {
     readonly layout: string;

@@ -8,6 +8,7 @@ import { ordersCommand } from "../commands/orders-command.js";
 import { planCommand } from "../commands/plan-command.js";
 import { predictCommand } from "../commands/predict-command.js";
 import { reportCommand } from "../commands/report-command.js";
+import { serveCommand } from "../commands/serve-command.js";
 import { validateCommand } from "../commands/validate-command.js";
 import type { CliContext } from "./context.js";
 
@@ -22,6 +23,7 @@ export const routesOf = (terminal: Terminal): RouteMap<CliContext> =>
       plan: planCommand(terminal),
       orders: ordersCommand(terminal),
       report: reportCommand(terminal),
+      serve: serveCommand(terminal),
       completion: completionRoutes(terminal),
     },
     docs: { brief: terminal.brief, fullDescription: helpText(terminal.description) },

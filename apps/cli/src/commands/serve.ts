@@ -1,0 +1,58 @@
+import { existsSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { type RunningServer, startServer, storeFaultOf } from "@halfturn/server";
+import type { Terminal } from "@halfturn/words";
+import { dataFolder } from "../files/data-folder.js";
+import { type CliContext, fail } from "../program/context.js";
+import { BAD_USE } from "../program/exit-code.js";
+import { VERSION } from "../program/version.js";
+import type { ServeFlags } from "./serve-flags.js";
+
+/** Beside the bundle of this program. */
+const builtApp = (): string => fileURLToPath(new URL("../../web/dist", import.meta.url));
+
+/** Serves the shop until it is told to stop. */
+export async function runServe(this: CliContext, flags: ServeFlags): Promise<void> {
+  const { serving } = this.words.terminal;
+  const web = flags.web === undefined ? builtApp() : resolve(flags.web);
+  const server = await start(flags, existsSync(join(web, "index.html")) ? web : null, this);
+  if (server === null) return;
+  const stopping = new Promise<void>((stop) => this.onStop(stop));
+  const lines = [serving.open(server.address), serving.dataIn(server.place), serving.stopWith];
+  this.process.stdout.write(`${lines.join("\n")}\n`);
+  if (!existsSync(join(web, "index.html"))) this.process.stdout.write(`${serving.noWeb(web)}\n`);
+  await stopping;
+  await server.stop();
+  this.process.stdout.write(`${serving.stopped}\n`);
+}
+
+/** The server, or null once a refusal was printed. */
+async function start(flags: ServeFlags, web: string | null, context: CliContext): Promise<RunningServer | null> {
+  try {
+    return await startServer({
+      port: flags.port,
+      folder: flags.data === undefined ? dataFolder(context.process.env, process.platform) : resolve(flags.data),
+      database: flags.database ?? null,
+      web,
+      version: VERSION,
+      now: context.now,
+      writeLog: (line) => context.process.stderr.write(line),
+    });
+  } catch (error) {
+    const line = startFault(error, flags.port, context.words.terminal);
+    if (line === null) throw error;
+    fail(context, BAD_USE, [line]);
+    return null;
+  }
+}
+
+/** Why the server did not start, and what to do; null for what nobody expects. */
+function startFault(error: unknown, port: number, { serving }: Terminal): string | null {
+  const fault = storeFaultOf(error);
+  if (fault !== null) return serving.faults[fault.code](fault.place);
+  const code = (error as NodeJS.ErrnoException).code;
+  if ((error as NodeJS.ErrnoException).syscall !== "listen" || code === undefined) return null;
+  if (code === "EADDRINUSE") return serving.portTaken(String(port));
+  return code === "EACCES" ? serving.portRefused(String(port)) : serving.cannotListen(String(port), code);
+}

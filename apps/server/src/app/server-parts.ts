@@ -1,0 +1,18 @@
+import type { CaseStore } from "@halfturn/store";
+import type { ChangeFeed } from "../events/change-feed.js";
+import type { WebFiles } from "../web/web-files.js";
+import type { Log } from "./log.js";
+
+/** All that the app is given from outside: it has no clock, no disk and no database of its own. */
+export interface ServerParts {
+  readonly store: CaseStore;
+  readonly feed: ChangeFeed;
+  /** The built web app; null where there is none. */
+  readonly web: WebFiles | null;
+  readonly log: Log;
+  /** ISO 8601. */
+  readonly now: () => string;
+  readonly version: string;
+  /** Names that this server answers to, without port. */
+  readonly names: readonly string[];
+}

@@ -1,0 +1,81 @@
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+import { join } from "node:path";
+import { openStore, StoreFault } from "@halfturn/store";
+import { getRequestListener } from "@hono/node-server";
+import { createApp } from "./app/create-app.js";
+import { lineLog } from "./app/log.js";
+import { changeFeed } from "./events/change-feed.js";
+import { LOOPBACK_NAMES } from "./http/own-host.js";
+import { webFiles } from "./web/web-files.js";
+
+export interface ServerSettings {
+  /** 0: any free one. */
+  readonly port: number;
+  /** Where the database file lies. */
+  readonly folder: string;
+  /** PostgreSQL instead of the file. */
+  readonly database: string | null;
+  /** The built web app; null for none. */
+  readonly web: string | null;
+  readonly version: string;
+  readonly now: () => string;
+  readonly writeLog: (line: string) => void;
+}
+
+export interface RunningServer {
+  readonly address: string;
+  /** Where the data lie: the file, or the database's address without its password. */
+  readonly place: string;
+  /** Finishes what is being written, ends the streams, closes the database. */
+  readonly stop: () => Promise<void>;
+}
+
+const DATABASE_FILE = "halfturn.sqlite";
+
+/** The fault of the store that an error is; null where it is another error. */
+export const storeFaultOf = (error: unknown): StoreFault | null => (error instanceof StoreFault ? error : null);
+
+/** Opens the store and listens on the loopback. Throws a StoreFault, or the listener's error where the port is taken. */
+export async function startServer(settings: ServerSettings): Promise<RunningServer> {
+  const log = lineLog(settings.writeLog, settings.now);
+  const store = await openStore(
+    settings.database === null ? { file: join(settings.folder, DATABASE_FILE) } : { address: settings.database },
+  );
+  const feed = changeFeed();
+  const app = createApp({
+    store,
+    feed,
+    web: settings.web === null ? null : webFiles(settings.web),
+    log,
+    now: settings.now,
+    version: settings.version,
+    names: LOOPBACK_NAMES,
+  });
+  const server = createServer(getRequestListener(app.fetch));
+  try {
+    await new Promise<void>((resolve, reject) => {
+      server.once("error", reject);
+      server.listen(settings.port, "127.0.0.1", resolve);
+    });
+  } catch (error) {
+    await store.close();
+    throw error;
+  }
+  const { port } = server.address() as AddressInfo;
+  const address = `http://localhost:${port}`;
+  log({ event: "started", address, database: store.engine });
+  return {
+    address,
+    place: store.place,
+    stop: async () => {
+      feed.close();
+      await new Promise<void>((resolve) => {
+        server.close(() => resolve());
+        server.closeIdleConnections();
+      });
+      await store.close();
+      log({ event: "stopped" });
+    },
+  };
+}

@@ -1,0 +1,47 @@
+import { Kysely, PostgresDialect } from "kysely";
+import pg from "pg";
+import { postgresFault } from "../faults/postgres-fault.js";
+import type { Tables } from "../schema/tables.js";
+import { postgresSearch } from "../search/postgres-search.js";
+import type { Database } from "./database.js";
+
+const CONNECTIONS = 8;
+const CONNECT_TIMEOUT_MS = 5000;
+const STATEMENT_TIMEOUT_MS = 30_000;
+
+/** The address as it may be shown. */
+export function withoutPassword(address: string): string {
+  try {
+    const url = new URL(address);
+    url.password = "";
+    url.searchParams.delete("password");
+    return url.href;
+  } catch {
+    return "postgres";
+  }
+}
+
+/** Opens a PostgreSQL database by its address. A connection that was lost is replaced at the next question. */
+export function openPostgres(address: string): Database {
+  const place = withoutPassword(address);
+  const pool = new pg.Pool({
+    connectionString: address,
+    max: CONNECTIONS,
+    connectionTimeoutMillis: CONNECT_TIMEOUT_MS,
+    statement_timeout: STATEMENT_TIMEOUT_MS,
+    application_name: "halfturn",
+  });
+  // A connection that breaks while nobody uses it is told here; the pool has dropped it already, and the next question opens another.
+  pool.on("error", () => undefined);
+  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+  return {
+    engine: "postgres",
+    place,
+    db,
+    bytesType: "bytea",
+    search: postgresSearch,
+    faultOf: (error) => postgresFault(error, place),
+    ownCheck: async () => [],
+    close: () => db.destroy(),
+  };
+}

@@ -1,0 +1,42 @@
+import type { CaseList } from "@halfturn/exchange";
+import type { Kysely } from "kysely";
+import { summaryOf } from "../case/case-line.js";
+import type { ListQuery } from "../case-store.js";
+import type { Tables } from "../schema/tables.js";
+import type { SearchIndex } from "../search/search-index.js";
+import { askedWords } from "../search/search-words.js";
+
+const WHOLE_NUMBER = /^\d{1,15}$/;
+
+/** A page of the list, newest change first. `after` is the change number of the last line shown; one that is no number is as good as none. */
+export async function listCases(db: Kysely<Tables>, search: SearchIndex, { words, limit, after, putAway }: ListQuery): Promise<CaseList> {
+  const asked = askedWords(words);
+  // Signs only: nothing can be found by them.
+  if (asked.length === 0 && words.trim() !== "") return { cases: [], next: null };
+  const all = db
+    .selectFrom("cases")
+    .select([
+      "cases.id",
+      "cases.sequence",
+      "cases.revision",
+      "cases.last_revision",
+      "cases.removed",
+      "cases.title",
+      "cases.vehicle",
+      "cases.gauged",
+      "cases.corrected",
+      "cases.proved",
+      "cases.saved_at",
+      "cases.saved_by",
+    ])
+    .where("cases.removed", "=", putAway ? 1 : 0);
+  const older = after !== null && WHOLE_NUMBER.test(after) ? all.where("cases.sequence", "<", Number(after)) : all;
+  const found = asked.length > 0 ? search.narrow(older, asked) : older;
+  const rows = await found
+    .orderBy("cases.sequence", "desc")
+    .limit(limit + 1)
+    .execute();
+  const shown = rows.slice(0, limit);
+  const last = shown.at(-1);
+  return { cases: shown.map(summaryOf), next: rows.length > limit && last !== undefined ? String(last.sequence) : null };
+}

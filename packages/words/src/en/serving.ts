@@ -1,0 +1,36 @@
+import type { Serving } from "../serving.js";
+
+export const serving: Serving = {
+  brief: "Serve the shop's cases and the app on this machine",
+  description:
+    "Opens the shop's database, makes it where there is none, and serves the app and its data to this machine only until it is stopped with Ctrl-C. An empty shop gets demonstration cases unless --no-demo is given. --database keeps the cases in PostgreSQL instead of a file.\nExit 0: stopped by hand. 2: it could not start.",
+  flags: {
+    port: "Port to listen on; 0 takes any free one",
+    data: "Folder of the shop's data",
+    database: "Address of a PostgreSQL database, postgres://...",
+    demo: "Put demonstration cases into an empty shop",
+    web: "Folder of the built app",
+  },
+  open: (address) => `Halfturn is ready: ${address}`,
+  dataIn: (place) => `Data: ${place}`,
+  stopWith: "Stop it with Ctrl-C.",
+  demoMade: (count) => `The shop was empty: ${count} demonstration cases were put in.`,
+  noWeb: (folder) => `There is no built app in ${folder}; only the programming interface is served. Build it with npm start.`,
+  stopped: "Stopped; everything is saved.",
+  portTaken: (port) => `Port ${port} is taken by another program; perhaps Halfturn runs already. Give another with --port.`,
+  portRefused: (port) => `Port ${port} may not be used by this user. Give one above 1023 with --port.`,
+  cannotListen: (port, code) => `The server cannot listen on port ${port} (${code}).`,
+  faults: {
+    "database-unreachable": (place) => `No answer from the database ${place}. Start it, or check the address.`,
+    "database-refused": (place) => `The database ${place} refused: check the user, the password and the database's name.`,
+    "disk-full": (place) => `The disk is full: ${place} cannot be written. Free some space and start again.`,
+    "read-only": (place) => `${place} cannot be written. Check its permissions, or whether the disk is mounted read-only.`,
+    "database-busy": (place) => `Another program holds ${place}. Stop it and start again.`,
+    "database-damaged": (place) => `${place} is damaged. Keep a copy of it, and put the latest backup in its place.`,
+    "not-a-database": (place) => `${place} is no database of this program. Move it away, or name another folder with --data.`,
+    "database-newer": (place) => `${place} was written by a newer version of this program. Update the program; nothing was changed.`,
+    "folder-missing": (place) => `The folder for ${place} cannot be made: part of the path is missing or is a file.`,
+    "no-permission": (place) => `${place} may not be opened by this user. Check the permissions of the file and its folder.`,
+    "database-failed": (place) => `The database ${place} failed.`,
+  },
+};

@@ -1,0 +1,37 @@
+import type { Serving } from "../serving.js";
+
+export const serving: Serving = {
+  brief: "Servir los casos del taller y la aplicación en este equipo",
+  description:
+    "Abre la base de datos del taller, la crea si no existe y sirve la aplicación y sus datos solo a este equipo hasta que se para con Ctrl-C. Un taller vacío recibe casos de demostración, salvo con --no-demo. --database guarda los casos en PostgreSQL en lugar de un archivo.\nSalida 0: parado a mano. 2: no pudo arrancar.",
+  flags: {
+    port: "Puerto en el que escucha; 0 toma uno libre",
+    data: "Carpeta de los datos del taller",
+    database: "Dirección de una base de datos PostgreSQL, postgres://...",
+    demo: "Poner casos de demostración en un taller vacío",
+    web: "Carpeta de la aplicación compilada",
+  },
+  open: (address) => `Halfturn está listo: ${address}`,
+  dataIn: (place) => `Datos: ${place}`,
+  stopWith: "Párelo con Ctrl-C.",
+  demoMade: (count) => `El taller estaba vacío: se pusieron ${count} casos de demostración.`,
+  noWeb: (folder) =>
+    `No hay ninguna aplicación compilada en ${folder}; solo se sirve la interfaz de programación. Compílela con npm start.`,
+  stopped: "Parado; todo está guardado.",
+  portTaken: (port) => `El puerto ${port} lo usa otro programa; quizá Halfturn ya está en marcha. Indique otro con --port.`,
+  portRefused: (port) => `Este usuario no puede usar el puerto ${port}. Indique uno mayor que 1023 con --port.`,
+  cannotListen: (port, code) => `El servidor no puede escuchar en el puerto ${port} (${code}).`,
+  faults: {
+    "database-unreachable": (place) => `La base de datos ${place} no responde. Arránquela o revise la dirección.`,
+    "database-refused": (place) => `La base de datos ${place} rechazó la conexión: revise el usuario, la contraseña y el nombre.`,
+    "disk-full": (place) => `El disco está lleno: no se puede escribir ${place}. Libere espacio y arranque otra vez.`,
+    "read-only": (place) => `No se puede escribir ${place}. Revise sus permisos, o si el disco está montado solo para lectura.`,
+    "database-busy": (place) => `Otro programa tiene ocupado ${place}. Párelo y arranque otra vez.`,
+    "database-damaged": (place) => `${place} está dañado. Guarde una copia y ponga en su lugar la última copia de seguridad.`,
+    "not-a-database": (place) => `${place} no es una base de datos de este programa. Muévalo, o indique otra carpeta con --data.`,
+    "database-newer": (place) => `${place} lo escribió una versión más nueva de este programa. Actualice el programa; no se cambió nada.`,
+    "folder-missing": (place) => `No se puede crear la carpeta de ${place}: falta una parte de la ruta o es un archivo.`,
+    "no-permission": (place) => `Este usuario no puede abrir ${place}. Revise los permisos del archivo y de su carpeta.`,
+    "database-failed": (place) => `La base de datos ${place} falló.`,
+  },
+};

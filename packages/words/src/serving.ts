@@ -1,0 +1,35 @@
+/** What the command line says about the shop's server and its data. */
+export interface Serving {
+  readonly brief: string;
+  readonly description: string;
+  readonly flags: {
+    readonly port: string;
+    readonly data: string;
+    readonly database: string;
+    readonly demo: string;
+    readonly web: string;
+  };
+  readonly open: (address: string) => string;
+  readonly dataIn: (place: string) => string;
+  readonly stopWith: string;
+  readonly demoMade: (count: string) => string;
+  readonly noWeb: (folder: string) => string;
+  readonly stopped: string;
+  readonly portTaken: (port: string) => string;
+  readonly portRefused: (port: string) => string;
+  readonly cannotListen: (port: string, code: string) => string;
+  /** Why the store could not be opened or read, by the code of its fault, and what to do. */
+  readonly faults: {
+    readonly "database-unreachable": (place: string) => string;
+    readonly "database-refused": (place: string) => string;
+    readonly "disk-full": (place: string) => string;
+    readonly "read-only": (place: string) => string;
+    readonly "database-busy": (place: string) => string;
+    readonly "database-damaged": (place: string) => string;
+    readonly "not-a-database": (place: string) => string;
+    readonly "database-newer": (place: string) => string;
+    readonly "folder-missing": (place: string) => string;
+    readonly "no-permission": (place: string) => string;
+    readonly "database-failed": (place: string) => string;
+  };
+}
