@@ -48,6 +48,13 @@ export default {
       to: { dependencyTypes: ["core"] },
     },
     {
+      name: "recordings-run-in-a-browser",
+      comment: "Readers and writers of recordings take bytes from whoever has them; files are opened by the apps.",
+      severity: "error",
+      from: { path: "^packages/recordings/", pathNot: TESTS },
+      to: { dependencyTypes: ["core"] },
+    },
+    {
       name: "engine-libraries",
       comment: `The engine imports nothing but its numerical libraries: ${SUBJECT_LIBRARIES.join(", ")}. A new one needs a decision in docs/decisions/.`,
       severity: "error",

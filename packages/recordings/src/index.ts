@@ -1,1 +1,14 @@
-export {};
+export { type ByteSource, memorySource } from "./bytes/byte-source.js";
+export type { ChannelScale } from "./channels/channel-scale.js";
+export type { ChannelQuantity } from "./channels/unit-table.js";
+export { type TableForm, writeCsv } from "./csv/write-csv.js";
+export { type ChannelPlace, channelPlaces, findChannel } from "./find-channel.js";
+export { type MemoryTrack, memoryRecording } from "./memory-recording.js";
+export { openRecording } from "./open-recording.js";
+export type { Block, Channel, Clock, Recording, RecordingFormat, Selection, Track } from "./recording.js";
+export type { RecordingResult } from "./recording-result.js";
+export { type EvenChannel, type EvenMethod, evenChannel } from "./timing/even-channel.js";
+export { type SlowChannel, slowChannel } from "./timing/slow-channel.js";
+export { type UffForm, writeUff } from "./uff/write-uff.js";
+export type { WavEncoding } from "./wav/wav-encoding.js";
+export { type WavForm, writeWav } from "./wav/write-wav.js";

@@ -4,9 +4,12 @@ import { type Catalogue, problemText } from "./catalogue.js";
 import { correctionStrings } from "./correction-strings.test-support.js";
 import { findingText } from "./finding-text.js";
 import { noteText } from "./order-words.js";
+import { SAMPLE_RECORDING_FAULTS } from "./recording-faults.test-support.js";
+import { recordingFaultText } from "./recording-words.js";
 
 /** One problem of every code, with parameters as the case file makes them. */
 export const SAMPLE_PROBLEMS: readonly Problem[] = [
+  { code: "empty-file", path: "", params: {} },
   { code: "not-json", path: "", params: { line: 4, column: 9 } },
   { code: "not-a-case", path: "format", params: { expected: "halfturn-case", got: "poem" } },
   { code: "wrong-version", path: "version", params: { got: 7, newest: 1 } },
@@ -36,6 +39,8 @@ export const SAMPLE_PROBLEMS: readonly Problem[] = [
     path: "drivelines[0].axle",
     params: { key: "wallMm", relation: "less-than", other: "outerDiameterMm", got: 80, limit: 76.2 },
   },
+  { code: "face-reading", path: "gauging[0].readings[1].deg", params: { got: 89.5, offPlumb: 0.5, marked: false } },
+  { code: "length-unit", path: "drivelines[0].sections[0].lengthMm", params: { got: 1.35, meant: 1350 } },
   { code: "same-shaft", path: "gauging[0].readings[1].between", params: { shaft: "front" } },
   { code: "unreadable-tyre", path: "vehicle.tyre.size", params: { got: "265-70", why: "unreadable" } },
 ];
@@ -73,7 +78,7 @@ const ALL_PARAMS: FindingParams = new Proxy<Record<string, number | string | rea
     get: (_, key) =>
       typeof key !== "string"
         ? undefined
-        : /Deg$|RadS2$|Rpm$|share$/.test(key)
+        : /Deg$|RadS2$|Rpm$|share$|S$|Hz$|Percent$|^(?:count|line|sets|seconds)$/.test(key)
           ? 3.25
           : /^shafts$|^sections$|^joints$/.test(key)
             ? ["ab-1", "cd-2"]
@@ -98,6 +103,7 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
     language: _language,
     explanations,
     correction,
+    recording,
     phrases,
     orders,
     ...rest
@@ -121,6 +127,9 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
       found.set(`findings.${finding.code}.${part}`, text);
     });
   });
+  walk(found, "recording", { ...recording, faults: {} });
+  for (const fault of SAMPLE_RECORDING_FAULTS)
+    found.set(`recording.faults.${fault.code}`, recordingFaultText(recording, fault, catalogue.numbers));
   SAMPLE_PROBLEMS.forEach((problem) => {
     found.set(`problems.${problem.code}`, problemText(catalogue, problem));
   });

@@ -10,6 +10,7 @@ import type { Numbers } from "./numbers/numbers.js";
 import type { OrderWords } from "./order-words.js";
 import type { Phrases } from "./phrases.js";
 import { placeInWords } from "./place-in-words.js";
+import type { RecordingWords } from "./recording-words.js";
 import type { Terminal } from "./terminal.js";
 
 /** What a finding means in the bay, and exactly what to do next. */
@@ -39,6 +40,7 @@ export interface Catalogue {
   readonly explanations: Explanations;
   readonly cautions: Cautions;
   readonly correction: CorrectionWords;
+  readonly recording: RecordingWords;
   readonly terminal: Terminal;
 }
 

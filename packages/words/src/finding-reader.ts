@@ -20,6 +20,8 @@ export interface FindingReader {
   readonly phasing: (key: string) => string;
   readonly acceleration: (key: string) => string;
   readonly speed: (key: string) => string;
+  /** A number with so many decimals; the sentence has its unit. */
+  readonly amount: (key: string, decimals: number) => string;
   /** What to read again, where the finding says; otherwise null. */
   readonly repeat: string | null;
   /** The reading that a place stands for, as an instruction. */

@@ -39,6 +39,7 @@ export function findingReader({ params, path }: Pick<Finding, "params" | "path">
     phasing: (key) => format(key, (value) => `${numbers.plain(value, 0)}°`),
     acceleration: (key) => format(key, numbers.acceleration),
     speed: (key) => format(key, numbers.speed),
+    amount: (key, decimals) => format(key, (value) => numbers.plain(value, decimals)),
     repeat:
       params.repeat === undefined ? null : phrases.repeat({ of: text("repeat"), path: text("repeatPath"), share: shareOf(params) }, nameOf),
     readPlace: (key) => phrases.readPlace(text(key), nameOf),

@@ -18,5 +18,6 @@ export { type Numbers, numbersOf } from "./numbers/numbers.js";
 export { type CommonPart, noteText, type OrderWords } from "./order-words.js";
 export type { Phrases } from "./phrases.js";
 export { placeInWords } from "./place-in-words.js";
+export { type RecordingWords, recordingFaultText } from "./recording-words.js";
 export type { Terminal } from "./terminal.js";
 export type { WhatToRepeat } from "./what-to-repeat.js";

@@ -1,3 +1,5 @@
+import { RECORDING_FINDING_CODES } from "./recording-codes.js";
+
 /** Every finding the tool can make. Words for each stand in the catalogue of every language; the union keeps the two in step. */
 export const FINDING_CODES = [
   // The vehicle was not standing as it drives.
@@ -43,6 +45,8 @@ export const FINDING_CODES = [
   "motion.uncertain",
   // What a person decided.
   "decision.stop-accepted",
+  // A recording.
+  ...RECORDING_FINDING_CODES,
 ] as const;
 
 export type FindingCode = (typeof FINDING_CODES)[number];

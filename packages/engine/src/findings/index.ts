@@ -1,2 +1,3 @@
 export * from "./codes.js";
 export * from "./finding.js";
+export * from "./recording-faults.js";

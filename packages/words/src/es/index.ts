@@ -6,11 +6,13 @@ import { explanations } from "./explanations.js";
 import { limitFindings } from "./findings-limits.js";
 import { missingFindings } from "./findings-missing.js";
 import { readingFindings } from "./findings-readings.js";
+import { recordingFindings } from "./findings-recording.js";
 import { stateFindings } from "./findings-state.js";
 import { labels } from "./labels.js";
 import { orders } from "./orders.js";
 import { phrases } from "./phrases.js";
 import { problems } from "./problems.js";
+import { recording } from "./recording.js";
 import { terminal } from "./terminal.js";
 
 const numbers = numbersOf("es");
@@ -21,7 +23,7 @@ export const es: Catalogue = {
   numbers,
   labels,
   severities: { stop: "Parada", warn: "Aviso", note: "Nota" },
-  findings: { ...stateFindings, ...readingFindings, ...missingFindings, ...limitFindings },
+  findings: { ...stateFindings, ...readingFindings, ...missingFindings, ...limitFindings, ...recordingFindings },
   problems,
   wholeFile: "el fichero",
   phrases: phrases(numbers),
@@ -29,5 +31,6 @@ export const es: Catalogue = {
   explanations: explanations(numbers),
   cautions,
   correction,
+  recording,
   terminal,
 };
