@@ -1,4 +1,4 @@
-import { spawn } from "node:child_process";
+import { type ChildProcessWithoutNullStreams, spawn } from "node:child_process";
 import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -26,6 +26,8 @@ export interface Program {
     args: readonly string[],
     options?: { readonly stdin?: string; readonly env?: Readonly<Record<string, string>> },
   ) => Promise<Outcome>;
+  /** Starts the program and leaves it running. */
+  readonly start: (args: readonly string[]) => ChildProcessWithoutNullStreams;
   /** Copies an example case into the folder under a name. */
   readonly example: (example: string, name: string) => void;
   /** Writes an example case, changed, under a name. */
@@ -45,13 +47,17 @@ export async function buildProgram(): Promise<Program> {
   const work = join(folder, "work");
   mkdirSync(work);
   const exampleFile = (name: string): string => here(`../../../packages/casefile/examples/${name}.halfturn.json`);
+  const start = (args: readonly string[], env: Readonly<Record<string, string>> = {}): ChildProcessWithoutNullStreams => {
+    const { NO_COLOR: _no, FORCE_COLOR: _force, ...inherited } = process.env;
+    return spawn(process.execPath, [program, ...args], { cwd: work, env: { ...inherited, LC_ALL: "C", ...env } });
+  };
   return {
     folder: work,
+    start,
     path: (name) => join(work, name),
     run: (args, { stdin = "", env = {} } = {}) =>
       new Promise((resolve, reject) => {
-        const { NO_COLOR: _no, FORCE_COLOR: _force, ...inherited } = process.env;
-        const child = spawn(process.execPath, [program, ...args], { cwd: work, env: { ...inherited, LC_ALL: "C", ...env } });
+        const child = start(args, env);
         let out = "";
         let err = "";
         child.stdout.setEncoding("utf8").on("data", (text: string) => {

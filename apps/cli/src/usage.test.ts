@@ -71,12 +71,15 @@ describe("help", () => {
     expect(out).not.toMatch(/propose/);
   });
 
-  it.each(["new", "validate", "analyse", "predict", "plan", "orders", "report", "completion"])("%s --help explains flags and exit codes", async (command) => {
-    const { code, out, err } = await program.run([command, "--help"]);
-    expect([code, err]).toEqual([0, ""]);
-    expect(out).toMatch(new RegExp(`^USAGE\n  halfturn ${command}`));
-    if (["validate", "analyse", "predict", "plan", "orders", "report"].includes(command)) expect(out).toMatch(/Exit 0: /);
-  });
+  it.each(["new", "validate", "analyse", "predict", "plan", "orders", "report", "completion"])(
+    "%s --help explains flags and exit codes",
+    async (command) => {
+      const { code, out, err } = await program.run([command, "--help"]);
+      expect([code, err]).toEqual([0, ""]);
+      expect(out).toMatch(new RegExp(`^USAGE\n  halfturn ${command}`));
+      if (["validate", "analyse", "predict", "plan", "orders", "report"].includes(command)) expect(out).toMatch(/Exit 0: /);
+    },
+  );
 
   it("prints its version", async () => {
     expect(await program.run(["--version"])).toEqual({ code: 0, out: "0.1.0\n", err: "" });

@@ -7,6 +7,8 @@ import { wholeNumber } from "./whole-number.js";
 export const DEFAULT_DRAWS = 20_000;
 export const DEFAULT_SEED = 1;
 const MOST_DRAWS = 1_000_000;
+const PLAN_DRAWS = 5000;
+const MOST_PLAN_DRAWS = 20_000;
 const MOST_SEED = 2 ** 32 - 1;
 const MOST_GAUGING = 10_000;
 const MOST_TURNS = 10_000_000;
@@ -35,6 +37,10 @@ export const seedFlag = ({ flags }: Terminal) =>
 /** Fewer than a hundred draws say nothing about a 95 % interval. */
 export const drawsFlag = ({ flags }: Terminal) =>
   ({ kind: "parsed", parse: parseWhole(100, MOST_DRAWS), brief: flags.draws, default: String(DEFAULT_DRAWS), placeholder: "N" }) as const;
+
+/** A plan predicts several corrections, and between two of its predictions it must be stopped within a tenth of a second. */
+export const planDrawsFlag = ({ flags }: Terminal) =>
+  ({ kind: "parsed", parse: parseWhole(100, MOST_PLAN_DRAWS), brief: flags.draws, default: String(PLAN_DRAWS), placeholder: "N" }) as const;
 
 export const turnsFlag = ({ flags }: Terminal) =>
   ({ kind: "parsed", parse: parseWhole(1, MOST_TURNS), brief: flags.turns, optional: true, placeholder: "N" }) as const;

@@ -3,11 +3,11 @@ import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import {
   acceptFlag,
-  drawsFlag,
   fileArgument,
   gaugingFlag,
   langFlag,
   maxChangesFlag,
+  planDrawsFlag,
   planNumberFlag,
   seedFlag,
   switchFlag,
@@ -28,7 +28,7 @@ export const planCommand = (terminal: Terminal): Command<CliContext> =>
         accept: acceptFlag(terminal),
         json: switchFlag(terminal.flags.json),
         seed: seedFlag(terminal),
-        draws: drawsFlag(terminal),
+        draws: planDrawsFlag(terminal),
         lang: langFlag(terminal),
       },
       positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },

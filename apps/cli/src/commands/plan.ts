@@ -1,7 +1,7 @@
 import { planToJson, predictionToJson, recordCorrection, serialise } from "@halfturn/casefile";
 import { type PlanOptions, type PlanResult, predict, reason } from "@halfturn/engine/correction";
 import { refuse } from "../correction/correction-refusal.js";
-import { distinctFindings } from "../correction/distinct-findings.js";
+import { groundFindings } from "../correction/ground-findings.js";
 import { keptAdjusters } from "../correction/kept-adjusters.js";
 import { type PreparedCorrection, prepareCorrection } from "../correction/prepare-correction.js";
 import { searchPlans } from "../correction/search-plans.js";
@@ -55,7 +55,7 @@ export async function runPlan(this: CliContext, flags: PlanFlags, path: string):
     plan: json,
     before: predictionToJson(before.value, basis).states,
     basis,
-    findings: distinctFindings(before.value),
+    findings: groundFindings(basis),
     draws: flags.draws,
     shown: flags.show ?? flags.choose ?? null,
     chosen: flags.choose !== undefined,

@@ -1,11 +1,11 @@
 import { parseChanges, predictionToJson } from "@halfturn/casefile";
-import { predict } from "@halfturn/engine/correction";
+import { predict, reason } from "@halfturn/engine/correction";
 import { changeProblemText } from "@halfturn/words";
 import { refuse } from "../correction/correction-refusal.js";
-import { distinctFindings } from "../correction/distinct-findings.js";
+import { groundFindings } from "../correction/ground-findings.js";
 import { prepareCorrection } from "../correction/prepare-correction.js";
 import { type CliContext, fail } from "../program/context.js";
-import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
+import { BAD_USE } from "../program/exit-code.js";
 import { predictionLines } from "../render/prediction.js";
 import { pageWidth } from "../render/wrap.js";
 import type { PredictFlags } from "./predict-flags.js";
@@ -16,10 +16,11 @@ export async function runPredict(this: CliContext, flags: PredictFlags, path: st
   const prepared = await prepareCorrection(flags, path, this);
   if (!prepared) return;
   const { basis, findings } = prepared;
+  if (basis.input.adjusters.length === 0)
+    return refuse([reason("correction.no-adjusters", "adjusters")], findings, basis.document, path, this);
   const changes = parseChanges(flags.change, basis.input);
   if (!changes.ok) {
-    const lines = changes.problems.map((problem) => `--change: ${changeProblemText(words, problem)}`);
-    return fail(this, changes.problems.some(({ code }) => code === "no-adjusters") ? UNANSWERED : BAD_USE, [...new Set(lines)]);
+    return fail(this, BAD_USE, [...new Set(changes.problems.map((problem) => `--change: ${changeProblemText(words, problem)}`))]);
   }
   const after = predict(basis.input, changes.changes);
   if (!after.ok) return refuse(after.reasons, findings, basis.document, path, this);
@@ -32,6 +33,6 @@ export async function runPredict(this: CliContext, flags: PredictFlags, path: st
   if (!before.ok) return refuse(before.reasons, findings, basis.document, path, this);
   const view = { words, paint, width: pageWidth(this.process.stdout.columns) };
   this.process.stdout.write(
-    `${predictionLines(predictionToJson(before.value, basis), json, basis, { draws: flags.draws, findings: distinctFindings(before.value) }, view).join("\n")}\n`,
+    `${predictionLines(predictionToJson(before.value, basis), json, basis, { draws: flags.draws, findings: groundFindings(basis) }, view).join("\n")}\n`,
   );
 }

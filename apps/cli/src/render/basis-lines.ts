@@ -35,11 +35,9 @@ export function basisLines(
   return lines.length === 0 ? [] : [...lines, ""];
 }
 
-/** What every number rests on in spite of it: a stop finding that was accepted, a phasing that nobody measured. */
-export function groundLines(findings: readonly Finding[], view: CorrectionView): readonly string[] {
-  const grave = findings.filter(({ code, severity }) => severity === "stop" || code.startsWith("driveline.phasing"));
-  return grave.length === 0 ? [] : [...findingLines(grave, view.document, view), ""];
-}
+/** What every number rests on in spite of it. */
+export const groundLines = (findings: readonly Finding[], view: CorrectionView): readonly string[] =>
+  findings.length === 0 ? [] : [...findingLines(findings, view.document, view), ""];
 
 /** What to measure next, and what each measurement would bring. */
 export function missingLines(missing: readonly MissingJson[], view: CorrectionView): readonly string[] {

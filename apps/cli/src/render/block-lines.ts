@@ -11,11 +11,22 @@ export function blockLines({ nearest, blockedBy }: PlanJson, view: CorrectionVie
     view.paint("bad", correction.infeasible),
     ...(nearest ? wrap(correction.nearest(changesText(nearest.changes, view)), view.width, "  ") : []),
     view.paint("strong", correction.blocks),
-    ...listed([...new Set(blockedBy.map((block) => blockText(block, view)))], view),
+    ...listed([...new Set(gravest(blockedBy).map((block) => blockText(block, view)))], view),
   ];
 }
 
 const blockText = (block: BlockJson, view: CorrectionView): string =>
   block.kind === "limit"
     ? view.words.correction.blockLimit(...limitUseText(block, view))
-    : view.words.correction.blockHard(changesText(block.changes, view), view.text.reason(block));
+    : block.changes.length === 0
+      ? view.text.reason(block)
+      : view.words.correction.blockHard(changesText(block.changes, view), view.text.reason(block));
+
+/** The blocks come gravest first: of one limit of one part the state that is worst. */
+function gravest(blocks: readonly BlockJson[]): readonly BlockJson[] {
+  const seen = new Set<string>();
+  return blocks.filter((block) => {
+    const key = block.kind === "limit" ? `${block.limit} ${block.driveline} ${block.of}` : JSON.stringify(block);
+    return !seen.has(key) && seen.add(key);
+  });
+}

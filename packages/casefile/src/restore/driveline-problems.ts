@@ -15,6 +15,7 @@ export function drivelineProblems(driveline: CaseDriveline, place: Path): readon
     ...sections.flatMap((section, k) => sectionProblems(section, [...place, "sections", k])),
     ...duplicateIds(joints, [...place, "joints"]),
     ...joints.flatMap((joint, k) => jointProblems(joint, [...place, "joints", k])),
+    ...joints.flatMap((joint, k) => supportProblems(joint, sections[k - 1], sections[k], [...place, "joints", k, "support"])),
     ...contradicts(
       [...place, "axle", "casterMaximumDeg"],
       [axle?.casterMaximumDeg, "at-least", axle?.casterMinimumDeg],
@@ -27,6 +28,17 @@ function sectionProblems({ id, tube }: CaseSection, place: Path): readonly Place
   const reserved = RESERVED_IDS.includes(id) ? [placed([...place, "id"], "reserved-id", { id })] : [];
   const radius = tube ? tube.outerDiameterMm / 2 : undefined;
   return [...reserved, ...contradicts([...place, "tube", "wallMm"], [tube?.wallMm, "less-than", radius], "outerDiameterMm / 2")];
+}
+
+/** A bearing sits on the section before its joint or on the one after it, so within that section's length. */
+function supportProblems(
+  { support }: CaseJoint,
+  before: CaseSection | undefined,
+  after: CaseSection | undefined,
+  place: Path,
+): readonly PlacedProblem[] {
+  const on = support?.bearingIs === "driven-side" ? after : before;
+  return contradicts([...place, "bearingToJointMm"], [support?.bearingToJointMm, "less-than", on?.lengthMm], "lengthMm");
 }
 
 function jointProblems({ kind, centring }: CaseJoint, place: Path): readonly PlacedProblem[] {

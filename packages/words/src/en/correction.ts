@@ -138,7 +138,7 @@ export const correction: CorrectionWords = {
   neverGauged: (driveline) =>
     `${driveline} was never gauged, so nothing is said of it; what a change at the powertrain does to it is not known`,
   learned: (corrections, readings) =>
-    `Lengths and arms are as what was gauged after ${corrections === 1 ? "the correction" : `${corrections} corrections`} made before has corrected them (${readings} readings).`,
+    `Lengths and arms are corrected by what was gauged after ${corrections === 1 ? "an earlier correction" : `${corrections} earlier corrections`} (${readings} readings).`,
   notLearned:
     "What was gauged after an earlier correction does not fit what that correction should have done, so nothing was learned from it: the lengths stand as taped.",
   examined: (count) => `${count} combinations looked at.`,

@@ -141,7 +141,7 @@ export const correction: CorrectionWords = {
   neverGauged: (driveline) =>
     `${driveline} no se midió nunca, así que no se dice nada de ella; no se sabe qué le hace un cambio en el grupo motor`,
   learned: (corrections, readings) =>
-    `Las longitudes y los brazos van corregidos con lo que se midió tras ${corrections === 1 ? "la corrección hecha" : `${corrections} correcciones hechas`} antes (${readings} lecturas).`,
+    `Las longitudes y los brazos van corregidos con lo que se midió tras ${corrections === 1 ? "una corrección anterior" : `${corrections} correcciones anteriores`} (${readings} lecturas).`,
   notLearned:
     "Lo medido tras una corrección anterior no encaja con lo que esa corrección debía hacer, así que no se aprendió nada de ella: las longitudes quedan como se midieron con la cinta.",
   examined: (count) => `${count} combinaciones revisadas.`,

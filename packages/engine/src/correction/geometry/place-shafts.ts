@@ -200,7 +200,7 @@ function layRigidSections({ joints: n, slipSection, layout }: Topology, record: 
   return true;
 }
 
-/** Lays one rigid section from a placed joint toward the next joint's target; `way` is +1 along the power flow. */
+/** Lays one rigid section from a placed joint toward the next joint's target; `way` is +1 along the power flow. False where it is shorter than the way across. */
 function lay(
   targets: Float64Array,
   centres: Float64Array,
@@ -215,7 +215,7 @@ function lay(
   const y = (targets[to + 1] as number) - (centres[from + 1] as number);
   const z = (targets[to + 2] as number) - (centres[from + 2] as number);
   const span = Math.sqrt(x * x + y * y + z * z);
-  if (!(span > LEAST_SHARE * length) || !(way * x > 0)) return false;
+  if (!(span > LEAST_SHARE * length) || !(way * x > 0) || !(y * y + z * z < length * length)) return false;
   const share = length / span;
   centres[to] = (centres[from] as number) + x * share;
   centres[to + 1] = (centres[from + 1] as number) + y * share;

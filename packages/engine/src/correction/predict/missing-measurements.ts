@@ -1,5 +1,5 @@
 import { angleBetween, vec3 } from "../../geometry/index.js";
-import type { Metres } from "../../units/index.js";
+import type { Metres, Radians } from "../../units/index.js";
 import { type CorrectionModel, correctionModel } from "../geometry/correction-model.js";
 import { bestRecords } from "../geometry/draw-records.js";
 import { newPlacement, PLACED, placeShafts } from "../geometry/place-shafts.js";
@@ -14,6 +14,18 @@ export interface MissingMeasurement {
   /** Half of the range over which the largest joint angle moves between the ends of what is usual, radians: what measuring it takes off the uncertainty. */
   readonly effect: number | null;
 }
+
+/** An axle of which nothing is known. */
+const UNDESCRIBED: Axle = {
+  centreToJoint: null,
+  jointAboveCentre: 0 as Metres,
+  springPosition: null,
+  padInclination: 0 as Radians,
+  steered: false,
+  caster: null,
+  windUp: null,
+  guide: null,
+};
 
 interface Gap {
   readonly of: string;
@@ -54,7 +66,7 @@ function gapsOf({ input, adjusters }: CorrectionModel): readonly Gap[] {
       drivelines: all.drivelines.map((each, k) => (k === d ? change(each) : each)),
     });
     const editAxle = (all: CorrectionInput, change: Partial<Axle>): CorrectionInput =>
-      edit((each) => (each.axle ? { ...each, axle: { ...each.axle, ...change } } : each))(all);
+      edit((each) => ({ ...each, axle: { ...(each.axle ?? UNDESCRIBED), ...change } }))(all);
     const lengths = driveline.sections.flatMap(({ id, length }, s): readonly Gap[] =>
       length !== undefined
         ? []
@@ -76,7 +88,7 @@ function gapsOf({ input, adjusters }: CorrectionModel): readonly Gap[] {
           ],
     );
     const arm: readonly Gap[] =
-      axle && axle.centreToJoint === null && driveline.sections.length > 0
+      (axle?.centreToJoint ?? null) === null && driveline.sections.length > 0
         ? [
             {
               of: "centre-to-joint",
@@ -87,7 +99,7 @@ function gapsOf({ input, adjusters }: CorrectionModel): readonly Gap[] {
         : [];
     const wedged = adjusters.some(({ adjuster, drivelines }) => adjuster.kind === "axle-wedge" && drivelines.includes(d));
     const spring: readonly Gap[] =
-      axle && axle.springPosition === null && wedged
+      (axle?.springPosition ?? null) === null && wedged
         ? [
             {
               of: "spring-position",

@@ -49,7 +49,10 @@ export function* blocksOf(
     const changes = changesOf(judge.model, ruledOut.subset, ruledOut.places);
     blocks.push(...hardReasons(judge).map((reason): Block => ({ kind: "hard", reason, changes })));
   }
-  return blocks;
+  if (blocks.length > 0 || nearest) return blocks;
+  // Nothing is open and nothing would do even if it were: what forbids leaving everything as it is has to be put right first.
+  judge.amounts.fill(0);
+  return hardReasons(judge).map((reason): Block => ({ kind: "hard", reason, changes: [] }));
 }
 
 /** Of the candidates that a hard limit rules out, the one that would keep all others with most to spare. */

@@ -83,6 +83,33 @@ test("a slip that bottoms rules a candidate out and is named as what blocks it",
   expect(hard?.kind === "hard" && hard.reason.code).toBe("correction.slip-bottoms");
 });
 
+test("where nothing may be fitted and nothing left as it is, the reason stands there", () => {
+  const driveline = c.chain([1300], [0]);
+  const pulledOut = c.drivelineCase(driveline, c.poseModel(driveline, [1, 8, -5]), {
+    slips: [{ sectionId: "s1", engaged: c.mm(40), minimumEngaged: c.mm(45), inwardTravel: c.mm(30) }],
+  });
+  const result = value(planned(c.correctionCase([pulledOut], [c.wedge("wedge", c.rangeDeg(-1, 1, 1))])));
+  expect(result.plans).toEqual([]);
+  expect(result.nearest).toBeNull();
+  expect(result.blockedBy.map((block) => block.kind === "hard" && [block.reason.code, block.changes])).toEqual([
+    ["correction.slip-below-minimum", []],
+  ]);
+});
+
+test("a rear section too short to reach the axle in a state is a contradiction, not a plan", () => {
+  const driveline = c.chain([1180, 30], [90, 0]);
+  const on = c.twoPiece([2, 6, 1, 4], {
+    driveline,
+    poses: c.poseModel(driveline, [2, 6, 1, 4]),
+    slips: [{ sectionId: "s1", engaged: c.mm(70), minimumEngaged: c.mm(45), inwardTravel: c.mm(30) }],
+  });
+  const states = [c.state("laden", { axleTravel: c.mm(-60), pinionPitch: c.deg(0) })];
+  const refused = planned(c.correctionCase([on], [c.wedge("wedge", c.rangeDeg(-1, 1, 1))], { states }));
+  expect(refused.ok ? [] : refused.reasons.map(({ code, params }) => [code, params.state])).toEqual([
+    ["correction.shaft-out-of-reach", "laden"],
+  ]);
+});
+
 test("an unmeasured slip leaves the probability open and is asked for before anything is fitted", () => {
   const driveline = c.chain([1300], [0]);
   const unknown = c.drivelineCase(driveline, c.poseModel(driveline, [1, 5, -1.5]));

@@ -4,7 +4,16 @@ import { planInstructions } from "../consequence/plan-instructions.js";
 import type { AdjusterModel } from "../geometry/adjuster-model.js";
 import { type CorrectionModel, correctionModel, refusals } from "../geometry/correction-model.js";
 import { drawRecords } from "../geometry/draw-records.js";
-import { type AdjusterKind, type CorrectionInput, failure, type Outcome, type Reason, reason, success } from "../model/index.js";
+import {
+  type AdjusterKind,
+  type CorrectionInput,
+  failure,
+  type Outcome,
+  type Reason,
+  type ReasonCode,
+  reason,
+  success,
+} from "../model/index.js";
 import { type MissingMeasurement, missingMeasurements } from "../predict/missing-measurements.js";
 import { predictSteps } from "../predict/predict.js";
 import { bestFirst, type Ranked } from "./best-first.js";
@@ -12,7 +21,7 @@ import { blocksOf, nearestOpen } from "./blocks.js";
 import { type CandidateSpace, candidateSpace, type Subset, writeAmounts } from "./candidate-space.js";
 import { choiceOf } from "./choice.js";
 import { continuousOptimum } from "./continuous-optimum.js";
-import { type Judge, newJudge } from "./judge.js";
+import { hardReasons, type Judge, newJudge } from "./judge.js";
 import { limitReport, type StateLimitUse } from "./limit-report.js";
 import { type MarginTable, marginTable } from "./margin-table.js";
 import type { Pause } from "./pause.js";
@@ -67,6 +76,8 @@ export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): G
     return failure(reason("correction.too-many-combinations", "adjusters", { combinations: space.size }));
 
   const judge = newJudge(model, drawRecords(model, rankDraws, input.seed));
+  const standing = standingReasons(judge);
+  if (standing.length > 0) return failure(...standing);
   yield 0;
   const table = yield* scaled(marginTable(judge, space), TABLE_SHARE / space.size);
   const ranked = yield* ranking(judge, space, table, count, () => true);
@@ -154,6 +165,18 @@ function* detailed(judge: Judge, found: Ranked, options: { readonly draws: numbe
     states: predicted.ok ? predicted.value.states : [],
     instructions: planInstructions(model, choice.changes, before, after),
   };
+}
+
+const CANNOT_STAND: readonly ReasonCode[] = [
+  "correction.spacer-out-of-reach",
+  "correction.guide-out-of-reach",
+  "correction.shaft-out-of-reach",
+];
+
+/** Why the vehicle as it is could not stand in one of its states: then the case contradicts itself, and no change can be judged. */
+function standingReasons(judge: Judge): readonly Reason[] {
+  judge.amounts.fill(0);
+  return hardReasons(judge).filter(({ code }) => CANNOT_STAND.includes(code));
 }
 
 const tightestOf = (uses: readonly StateLimitUse[]): StateLimitUse | null =>
