@@ -1,4 +1,5 @@
 export * from "./attachment-messages.js";
 export * from "./case-messages.js";
-export * from "./refusal.js";
+export * from "./device-header.js";
 export * from "./merge/index.js";
+export * from "./refusal.js";

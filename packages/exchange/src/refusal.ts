@@ -14,7 +14,3 @@ export const refusals = refusal.extend({ problems: z.array(refusal).optional() }
 
 export type Refusal = Readonly<z.infer<typeof refusal>>;
 export type Refusals = Refusal & { readonly problems?: readonly Refusal[] | undefined };
-
-/** The header in which a device says its name, in percent-encoded UTF-8; at most 60 characters once decoded. */
-export const DEVICE_HEADER = "x-halfturn-device";
-export const MAX_DEVICE_NAME = 60;

@@ -1,4 +1,5 @@
 import type { Case } from "@halfturn/casefile";
+import type { MergeConflict } from "@halfturn/exchange";
 
 /** A case as this device keeps it. */
 export interface DeviceCase {
@@ -11,11 +12,29 @@ export interface DeviceCase {
   readonly waiting: 0 | 1;
   /** 1: put away; it stands in no list, and can be brought back. */
   readonly putAway: 0 | 1;
+  /** What two devices changed each in its own way: nothing is sent until somebody chose. The document holds ours meanwhile. */
+  readonly conflicts: readonly MergeConflict[];
+  /** Why the server will not have it as it is; null where it would. */
+  readonly refused: string | null;
   /** ISO 8601, by this device's clock. */
   readonly changedAt: string;
   /** How many steps at the end of the list of steps are undone. */
   readonly undone: number;
 }
+
+/** A case as it comes to a device for the first time. */
+export const firstRecord = (document: Case, changedAt: string, from?: { readonly revision: number }): DeviceCase => ({
+  id: document.id,
+  document,
+  base: from ? document : null,
+  revision: from?.revision ?? null,
+  waiting: from ? 0 : 1,
+  putAway: 0,
+  conflicts: [],
+  refused: null,
+  changedAt,
+  undone: 0,
+});
 
 /** One edit, to go back over and forth. */
 export interface EditStep {

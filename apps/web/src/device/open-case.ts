@@ -1,4 +1,6 @@
 import type { Case } from "@halfturn/casefile";
+import type { MergeConflict } from "@halfturn/exchange";
+import { afterChoosing, afterStep } from "./agree.js";
 import { changedPlaces } from "./changed-places.js";
 import type { DeviceCase, DeviceStore, EditStep } from "./device-case.js";
 
@@ -15,6 +17,11 @@ export interface OpenCase {
   readonly edit: (change: (document: Case) => Case) => void;
   readonly undo: () => void;
   readonly redo: () => void;
+  /** Chooses one side of a conflict; that is an edit, and can be undone. */
+  readonly choose: (conflict: MergeConflict, side: "mine" | "theirs") => void;
+  readonly putAway: (away: boolean) => void;
+  /** What became of sending: not an edit of anybody. */
+  readonly update: (change: (record: DeviceCase) => DeviceCase) => void;
   readonly subscribe: (changed: () => void) => () => void;
   /** Resolves when everything so far is on the device. */
   readonly kept: () => Promise<void>;
@@ -24,15 +31,17 @@ export interface OpenCaseDependencies {
   readonly store: DeviceStore;
   /** Milliseconds since 1970. */
   readonly now: () => number;
+  /** Something waits to be sent. */
+  readonly onWaiting: (id: string) => void;
 }
 
 /** Opens a case of the device: from here on the memory is ahead and the store follows, in order. Null where there is no such case. */
-export async function openCase(id: string, { store, now }: OpenCaseDependencies): Promise<OpenCase | null> {
-  const [found, keptSteps] = await Promise.all([store.read(id), store.steps(id)]);
-  return found && newOpenCase(found, keptSteps, { store, now });
+export async function openCase(id: string, dependencies: OpenCaseDependencies): Promise<OpenCase | null> {
+  const [found, steps] = await Promise.all([dependencies.store.read(id), dependencies.store.steps(id)]);
+  return found && newOpenCase(found, steps, dependencies);
 }
 
-function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store, now }: OpenCaseDependencies): OpenCase {
+function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store, now, onWaiting }: OpenCaseDependencies): OpenCase {
   const { id } = found;
   let record = found;
   let steps = keptSteps;
@@ -40,20 +49,34 @@ function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store,
   let writing: Promise<void> = Promise.resolve();
   const listeners = new Set<() => void>();
 
-  const keep = (next: Partial<DeviceCase>, stepsFrom?: number): void => {
-    record = { ...record, ...next };
-    const written = record;
+  const keep = (next: DeviceCase, stepsFrom?: number): void => {
+    record = next;
     const tail = stepsFrom === undefined ? null : { from: stepsFrom, steps: steps.slice(stepsFrom) };
     writing = writing.then(async () => {
       if (tail) await store.writeSteps(id, tail.from, tail.steps);
-      await store.write(written);
+      await store.write(next);
     });
     for (const listener of listeners) listener();
+    if (next.waiting) onWaiting(id);
   };
   const place = () => steps.length - record.undone;
-  const changed = (document: Case): Partial<DeviceCase> => {
+  const changed = (next: DeviceCase, document: Case): DeviceCase => {
     const changedAt = new Date(now()).toISOString();
-    return { document: { ...document, updatedAt: changedAt }, changedAt, waiting: 1 };
+    return { ...next, document: { ...document, updatedAt: changedAt }, changedAt, waiting: 1, refused: null };
+  };
+  /** An edit, with its step; joined to the step before where both are of one field and close together. */
+  const editTo = (next: DeviceCase, joinable: boolean): void => {
+    const before = record.document;
+    const edited = changed({ ...next, undone: 0 }, next.document);
+    const at = place();
+    const last = record.undone === 0 ? steps[at - 1] : undefined;
+    const step = { before, after: edited.document };
+    const joined = joinable && last?.after === before && now() - lastEdit < ONE_STEP_MS && sameField(last, step);
+    lastEdit = now();
+    const from = joined ? at - 1 : at;
+    const all = [...steps.slice(0, from), joined ? { ...step, before: last.before } : step];
+    steps = all.slice(-KEPT_STEPS);
+    keep(edited, all.length > KEPT_STEPS ? 0 : from);
   };
 
   return {
@@ -61,27 +84,26 @@ function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store,
     canUndo: () => place() > 0,
     canRedo: () => record.undone > 0,
     edit: (change) => {
-      const before = record.document;
-      const after = change(before);
-      if (after === before) return;
-      const next = changed(after);
-      const at = place();
-      const last = record.undone === 0 ? steps[at - 1] : undefined;
-      const joined = last !== undefined && now() - lastEdit < ONE_STEP_MS && sameField(last, { before, after });
-      lastEdit = now();
-      const step = { before: joined ? last.before : before, after: next.document as Case };
-      const from = joined ? at - 1 : at;
-      const all = [...steps.slice(0, from), step];
-      steps = all.slice(-KEPT_STEPS);
-      keep({ ...next, undone: 0 }, all.length > KEPT_STEPS ? 0 : from);
+      const document = change(record.document);
+      if (document !== record.document) editTo({ ...record, document }, true);
     },
     undo: () => {
       const step = steps[place() - 1];
-      if (step) keep({ ...changed(step.before), undone: record.undone + 1 });
+      if (!step) return;
+      const document = afterStep(record.document, step.after, step.before);
+      keep(changed({ ...record, undone: record.undone + 1 }, document));
     },
     redo: () => {
       const step = steps[place()];
-      if (step) keep({ ...changed(step.after), undone: record.undone - 1 });
+      if (!step || record.undone === 0) return;
+      const document = afterStep(record.document, step.before, step.after);
+      keep(changed({ ...record, undone: record.undone - 1 }, document));
+    },
+    choose: (conflict, side) => editTo(afterChoosing(record, conflict, side), false),
+    putAway: (away) => keep({ ...record, putAway: away ? 1 : 0, waiting: 1, changedAt: new Date(now()).toISOString() }),
+    update: (change) => {
+      const next = change(record);
+      if (next !== record) keep(next);
     },
     subscribe: (listener) => {
       listeners.add(listener);
@@ -94,7 +116,7 @@ function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store,
 /** Stamped on every edit, so it says nothing about which field it was. */
 const STAMP = "updatedAt";
 
-/** Both edits changed one and the same place, and it is there before and after: a field typed in, not a row added. */
+/** Both edits changed one and the same place: a field typed in, not a row added. */
 function sameField(last: EditStep, next: EditStep): boolean {
   const [before, ...more] = changedPlaces(last.before, last.after).filter((place) => place !== STAMP);
   const [after, ...others] = changedPlaces(next.before, next.after).filter((place) => place !== STAMP);

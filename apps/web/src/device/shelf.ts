@@ -1,27 +1,35 @@
 import type { Case } from "@halfturn/casefile";
-import type { DeviceCase, DeviceStore } from "./device-case.js";
+import { type DeviceCase, type DeviceStore, firstRecord } from "./device-case.js";
 import { type OpenCase, openCase } from "./open-case.js";
 
 /** The cases of this device, each opened once: the page and what sends it speak of the same one. */
 export interface Shelf {
   readonly open: (id: string) => Promise<OpenCase | null>;
   /** Puts a case on the device that was not there; the one that is there stays where there is one. */
-  readonly add: (document: Case, from?: { readonly base: Case; readonly revision: number }) => Promise<OpenCase>;
+  readonly add: (document: Case, from?: { readonly revision: number }) => Promise<OpenCase>;
   readonly list: () => Promise<readonly DeviceCase[]>;
+  /** Calls whenever any case of the device changed. */
+  readonly subscribe: (changed: () => void) => () => void;
 }
 
 export interface ShelfDependencies {
   readonly store: DeviceStore;
   readonly now: () => number;
+  readonly onWaiting: (id: string) => void;
 }
 
-export function newShelf({ store, now }: ShelfDependencies): Shelf {
+export function newShelf({ store, now, onWaiting }: ShelfDependencies): Shelf {
   const opened = new Map<string, Promise<OpenCase | null>>();
+  const listeners = new Set<() => void>();
+  const tell = (): void => {
+    for (const listener of listeners) listener();
+  };
   const open = (id: string): Promise<OpenCase | null> => {
     const known = opened.get(id);
     if (known) return known;
-    const opening = openCase(id, { store, now }).then((found) => {
-      if (!found) opened.delete(id);
+    const opening = openCase(id, { store, now, onWaiting }).then((found) => {
+      if (found) found.subscribe(tell);
+      else opened.delete(id);
       return found;
     });
     opened.set(id, opening);
@@ -32,18 +40,21 @@ export function newShelf({ store, now }: ShelfDependencies): Shelf {
     add: async (document, from) => {
       const known = await open(document.id);
       if (known) return known;
-      await store.write({
-        id: document.id,
-        document,
-        base: from?.base ?? null,
-        revision: from?.revision ?? null,
-        waiting: from ? 0 : 1,
-        putAway: 0,
-        changedAt: new Date(now()).toISOString(),
-        undone: 0,
-      });
-      return (await open(document.id)) as OpenCase;
+      const record = firstRecord(document, new Date(now()).toISOString(), from);
+      await store.write(record);
+      const added = (await open(document.id)) as OpenCase;
+      tell();
+      if (record.waiting) onWaiting(record.id);
+      return added;
     },
-    list: () => store.all(),
+    list: async () => {
+      const kept = await store.all();
+      // What is open is newer in memory than in the store.
+      return Promise.all(kept.map(async (record) => (await opened.get(record.id))?.record() ?? record));
+    },
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
   };
 }

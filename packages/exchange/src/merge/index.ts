@@ -1,2 +1,3 @@
 export * from "./merge-cases.js";
 export type { Place, PlaceStep } from "./place.js";
+export { same } from "./same.js";
