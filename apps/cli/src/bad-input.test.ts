@@ -25,7 +25,7 @@ const BAD: readonly (readonly [what: string, make: (name: string) => void, line:
     (name) => writeFileSync(program.path(name), '{ "format": "halfturn-case",\n  "version": 1,, }'),
     /the file: not valid JSON from line 2, column 16; look there for a missing comma/,
   ],
-  ["an empty file", (name) => writeFileSync(program.path(name), ""), /the file: not valid JSON from line 1, column 1/],
+  ["an empty file", (name) => writeFileSync(program.path(name), ""), /the file: nothing in it; make a case with "halfturn new"/],
   [
     "no text",
     (name) => writeFileSync(program.path(name), Uint8Array.of(0xff, 0xfe, 0)),
@@ -52,7 +52,7 @@ const BAD: readonly (readonly [what: string, make: (name: string) => void, line:
         name,
         reading((at) => Object.assign(at, { deg: 91 })),
       ),
-    /gauging\[0\]\.readings\[1\]\.deg \(reading 2 of gauging 1\): is 91 but has to be less than 90; correct it/,
+    /gauging\[0\]\.readings\[1\]\.deg \(reading 2 of gauging 1\): is 91: so near to 90 the gauge sat on a face .* write "face": "square"/,
   ],
   [
     "no joints",
@@ -149,8 +149,8 @@ describe("bad input", () => {
     const { code, err } = await program.run(["validate", "two.json"]);
     expect(code).toBe(2);
     expect(err.trimEnd().split("\n")).toEqual([
-      "two.json: gauging[0].readings[0].deg (reading 1 of gauging 1): is 91 but has to be less than 90; correct it",
-      'two.json: gauging[0].readings[1].side (reading 2 of gauging 1): "lefft" is not known here; did you mean "left"? write left or right',
+      "two.json: gauging[0].readings[0].deg (reading 1 of gauging 1): is 91, but a face across the shaft is read as degrees off plumb; write 1",
+      'two.json: gauging[0].readings[1].side (reading 2 of gauging 1): "lefft" is not known here; most likely "left" is meant (allowed: left or right)',
     ]);
   });
 

@@ -31,6 +31,13 @@ describe("new", () => {
     expect(valid.out).toMatch(/Nothing gauged/);
   });
 
+  it("names keys that it keeps and does not read", async () => {
+    program.broken("keys.json", (document) => Object.assign(document, { colour: "red", "x-mine": 1 }));
+    const { code, out } = await program.run(["validate", "keys.json"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/Note: kept, but read by nothing here: colour\. Check the spelling/);
+  });
+
   it("leaves an existing file alone, unless forced", async () => {
     writeFileSync(program.path("mine.json"), "mine");
     const args = ["new", "mine.json", "--layout", "one-piece", "--title", "x"];

@@ -58,6 +58,8 @@ describe("wrong use", () => {
   it("speaks the language asked for, or that of the environment", async () => {
     const line = 'No existe la orden "analize"; ¿quiso decir "analyse"?\n';
     expect((await program.run(["analize", "--lang", "es"])).err).toBe(line);
+    expect((await program.run(["--lang", "es", "analize"])).err).toBe(line);
+    expect((await program.run(["--lang=fr", "analyse", "case.json"])).err).toBe('--lang: "fr" is not known; write en or es\n');
     expect((await program.run(["analize"], { env: { LC_ALL: "es_ES.UTF-8" } })).err).toBe(line);
   });
 });

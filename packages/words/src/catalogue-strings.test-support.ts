@@ -9,6 +9,7 @@ import { recordingFaultText } from "./recording-words.js";
 
 /** One problem of every code, with parameters as the case file makes them. */
 export const SAMPLE_PROBLEMS: readonly Problem[] = [
+  { code: "empty-file", path: "", params: {} },
   { code: "not-json", path: "", params: { line: 4, column: 9 } },
   { code: "not-a-case", path: "format", params: { expected: "halfturn-case", got: "poem" } },
   { code: "wrong-version", path: "version", params: { got: 7, newest: 1 } },
@@ -38,6 +39,8 @@ export const SAMPLE_PROBLEMS: readonly Problem[] = [
     path: "drivelines[0].axle",
     params: { key: "wallMm", relation: "less-than", other: "outerDiameterMm", got: 80, limit: 76.2 },
   },
+  { code: "face-reading", path: "gauging[0].readings[1].deg", params: { got: 89.5, offPlumb: 0.5, marked: false } },
+  { code: "length-unit", path: "drivelines[0].sections[0].lengthMm", params: { got: 1.35, meant: 1350 } },
   { code: "same-shaft", path: "gauging[0].readings[1].between", params: { shaft: "front" } },
   { code: "unreadable-tyre", path: "vehicle.tyre.size", params: { got: "265-70", why: "unreadable" } },
 ];

@@ -82,6 +82,8 @@ export interface Labels {
   readonly level: string;
   readonly notKnown: string;
 
+  /** Keys of a case file that nothing reads; they are kept as they are. */
+  readonly keptKeys: (keys: string) => string;
   readonly case: string;
   readonly title: string;
   readonly vehicle: string;

@@ -34,6 +34,16 @@ export function numberMeant(value: string): string | null {
 /** A negative number where only its size is asked for. */
 export const isSigned = ({ got, minimum }: Bounds & { readonly got: number }): boolean => got < 0 && minimum === 0;
 
+/** What to write instead: the word that was most likely meant, if one was, and all that may stand there. */
+export function choices(
+  { suggestion, allowed }: { readonly suggestion?: string | undefined; readonly allowed: readonly string[] },
+  numbers: Numbers,
+  words: { readonly write: (allowed: string) => string; readonly meant: (suggestion: string, allowed: string) => string },
+): string {
+  const all = numbers.any(allowed);
+  return suggestion === undefined ? words.write(all) : words.meant(suggestion, all);
+}
+
 /** A suggestion before the remedy, where there is one. */
 export const near = (suggestion: string | undefined, say: (suggestion: string) => string): string =>
   suggestion === undefined ? "" : `${say(suggestion)} `;

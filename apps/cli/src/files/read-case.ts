@@ -36,19 +36,7 @@ export async function readCase(path: string, context: CliContext): Promise<CaseR
 }
 
 const linesOf = (name: string, problems: readonly Problem[], words: Catalogue): readonly string[] =>
-  withoutEchoes(problems).map((problem) => `${name}: ${problemText(words, problem)}`);
-
-/** A key that is missing only because it is spelled wrong beside is said once, as the wrong spelling. */
-function withoutEchoes(problems: readonly Problem[]): readonly Problem[] {
-  const meant = new Set(
-    problems.flatMap((problem) =>
-      problem.code === "unknown-key-near"
-        ? [`${problem.path.slice(0, problem.path.length - problem.params.key.length)}${problem.params.suggestion}`]
-        : [],
-    ),
-  );
-  return problems.filter(({ code, path }) => code !== "missing" || !meant.has(path));
-}
+  problems.map((problem) => `${name}: ${problemText(words, problem)}`);
 
 const tooLarge = (name: string, bytes: number, words: Catalogue): CaseRead => ({
   ok: false,

@@ -9,3 +9,14 @@ export function languageArgument(args: readonly string[], env: Readonly<Partial<
   if (asked !== undefined && isLanguage(asked)) return asked;
   return languageOf(env.LC_ALL || env.LC_MESSAGES || env.LANG);
 }
+
+/** The arguments as the commands know them: a `--lang` before the command has been read already, or goes to the command that will report what is wrong with it. */
+export function afterLanguage(args: readonly string[]): readonly string[] {
+  const [first] = args;
+  const words = first === "--lang" ? 2 : first?.startsWith("--lang=") ? 1 : 0;
+  const rest = args.slice(words);
+  const [command, ...others] = rest;
+  if (words === 0 || command === undefined) return rest;
+  const asked = words === 2 ? args[1] : first?.slice("--lang=".length);
+  return asked !== undefined && isLanguage(asked) ? rest : [command, ...args.slice(0, words), ...others];
+}

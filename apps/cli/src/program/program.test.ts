@@ -3,7 +3,7 @@ import { ExitCode } from "@stricli/core";
 import { describe, expect, it } from "vitest";
 import { colourWanted } from "./colour.js";
 import { exitCodeOf } from "./exit-code.js";
-import { languageArgument } from "./language-argument.js";
+import { afterLanguage, languageArgument } from "./language-argument.js";
 import { VERSION } from "./version.js";
 
 describe("exit codes", () => {
@@ -24,6 +24,32 @@ describe("language", () => {
     expect(languageArgument(["analyse"], { LC_ALL: "C", LANG: "es_ES.UTF-8" })).toBe("en");
     expect(languageArgument(["analyse", "--lang"], {})).toBe("en");
     expect(languageArgument(["analyse", "--", "--lang", "es"], {})).toBe("en");
+  });
+});
+
+describe("a language before the command", () => {
+  it.each([
+    [
+      ["--lang", "es", "analyse", "a.json"],
+      ["analyse", "a.json"],
+    ],
+    [["--lang=es", "--help"], ["--help"]],
+    [
+      ["--lang", "fr", "analyse", "a.json"],
+      ["analyse", "--lang", "fr", "a.json"],
+    ],
+    [
+      ["--lang=fr", "analyse", "a.json"],
+      ["analyse", "--lang=fr", "a.json"],
+    ],
+    [["--lang", "es"], []],
+    [
+      ["analyse", "--lang", "es"],
+      ["analyse", "--lang", "es"],
+    ],
+    [[], []],
+  ])("%j reads as %j", (args, expected) => {
+    expect(afterLanguage(args)).toEqual(expected);
   });
 });
 

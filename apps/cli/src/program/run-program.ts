@@ -5,7 +5,7 @@ import { appOf } from "./app.js";
 import { colourWanted } from "./colour.js";
 import type { CliContext, CliProcess } from "./context.js";
 import { exitCodeOf } from "./exit-code.js";
-import { languageArgument } from "./language-argument.js";
+import { afterLanguage, languageArgument } from "./language-argument.js";
 
 /** What the program gets from outside besides its arguments. */
 export interface Outside extends Pick<CliContext, "now" | "newId" | "onStop" | "readStandardInput"> {
@@ -25,6 +25,6 @@ export async function runProgram(args: readonly string[], { process, terminal, .
     paint: paintOf(colour),
     propose: async (typed) => (await proposeCompletions(app, typed, context)).map(({ completion }) => completion),
   };
-  await run(app, args, context);
+  await run(app, afterLanguage(args), context);
   return exitCodeOf(process.exitCode);
 }

@@ -1,4 +1,4 @@
-import type { Case } from "@halfturn/casefile";
+import { type Case, keptKeys } from "@halfturn/casefile";
 import type { Finding, FindingCode } from "@halfturn/engine/findings";
 import { drivelineName, drivelineOfPath, findingText, namesOf } from "@halfturn/words";
 import type { View } from "./view.js";
@@ -21,6 +21,7 @@ const MISSING: ReadonlySet<FindingCode> = new Set<FindingCode>([
 export function summaryLines(name: string, document: Case, findings: readonly Finding[], view: View): readonly string[] {
   const { valid } = view.words.terminal;
   const gaugings = document.gauging ?? [];
+  const kept = keptKeys(document);
   const lacking = [...descriptionLacking(document, view), ...findingsLacking(document, findings, view)];
   return [
     view.paint("good", valid.headline(name)),
@@ -31,6 +32,7 @@ export function summaryLines(name: string, document: Case, findings: readonly Fi
     ...(lacking.length === 0
       ? [valid.complete]
       : [view.paint("strong", valid.missing), ...lacking.flatMap((line) => wrap(line, view.width, "    ", "  "))]),
+    ...(kept.length === 0 ? [] : ["", ...wrap(view.words.labels.keptKeys(kept.join(", ")), view.width, "")]),
   ];
 }
 

@@ -16,6 +16,8 @@ export interface Bounds {
 export interface ProblemParams {
   /** Where the text stops being JSON, both from 1. */
   readonly "not-json": { readonly line: number; readonly column: number };
+  /** Nothing in the file, or only white space. */
+  readonly "empty-file": Readonly<Record<never, never>>;
   /** JSON, but not a case: no object, or another `format`. */
   readonly "not-a-case": { readonly expected: string; readonly got: string };
   readonly "wrong-version": { readonly got: number; readonly newest: number };
@@ -23,7 +25,7 @@ export interface ProblemParams {
   readonly "too-large": { readonly of: "bytes" | "levels"; readonly got: number; readonly limit: number };
   /** A key that has to be there; `allowed` where only some words will do. */
   readonly missing: { readonly key: string; readonly allowed?: readonly string[] };
-  readonly "wrong-type": { readonly expected: Expected; readonly got: JsonKind; readonly value: string };
+  readonly "wrong-type": { readonly expected: Expected; readonly got: JsonKind; readonly value: string; readonly example?: string };
   /** `of`: the size of a number, the length of a text in characters, or the length of a list. */
   readonly "out-of-range": Bounds & { readonly of: "number" | "text" | "list"; readonly got: number };
   /** Not one of the words allowed there. */
@@ -46,14 +48,20 @@ export interface ProblemParams {
   readonly "reserved-id": { readonly id: string; readonly of?: "accessory" };
   /** sections: one fewer than joints. zero-check: readings come in pairs, first and turned. */
   readonly "count-mismatch": { readonly of: "sections" | "zero-check"; readonly expected: number; readonly got: number };
-  /** Two numbers of one object contradict one another: `key` has to be at least, or less than, `other`. */
+  /** Two numbers of one object contradict one another: `key` has to be at least, at most, or less than `other`. */
   readonly contradiction: {
     readonly key: string;
-    readonly relation: "at-least" | "less-than";
+    readonly relation: "at-least" | "at-most" | "less-than";
     readonly other: string;
     readonly got: number;
     readonly limit: number;
+    /** The other number is not in the file but built in. */
+    readonly builtIn?: true;
   };
+  /** The display of a gauge on a face across the shaft: near 90, or, where `face` says so already, not counted from plumb. */
+  readonly "face-reading": { readonly got: number; readonly offPlumb: number; readonly marked: boolean };
+  /** A length so small that it was most likely written in metres. */
+  readonly "length-unit": { readonly got: number; readonly meant: number };
   /** A zeroed reading needs two different shafts. */
   readonly "same-shaft": { readonly shaft: string };
   /** A tyre size that gives no circumference: not spelled as one, or one whose diameter neither follows from it nor is known. */
@@ -61,6 +69,7 @@ export interface ProblemParams {
 }
 
 export const PROBLEM_CODES = [
+  "empty-file",
   "not-json",
   "not-a-case",
   "wrong-version",
@@ -78,6 +87,8 @@ export const PROBLEM_CODES = [
   "reserved-id",
   "count-mismatch",
   "contradiction",
+  "face-reading",
+  "length-unit",
   "same-shaft",
   "unreadable-tyre",
 ] as const satisfies readonly (keyof ProblemParams)[];

@@ -4,6 +4,8 @@ import { PART_NAMES } from "../schema/part-names.js";
 import { adjusterProblems } from "./adjuster-problems.js";
 import { drivelineProblems } from "./driveline-problems.js";
 import { gaugingProblems } from "./gauging-problems.js";
+import { lengthProblems } from "./length-problems.js";
+import { limitProblems } from "./limit-problems.js";
 import { contradicts, duplicateIds } from "./relations.js";
 
 /** What the parts of a case say about one another: ids, references, counts, and pairs of numbers that cannot both be right. */
@@ -12,6 +14,7 @@ export const crossProblems = (document: Case): readonly PlacedProblem[] => [
   ...accessoryProblems(document),
   ...duplicateIds(document.drivelines, ["drivelines"]),
   ...document.drivelines.flatMap((driveline, k) => drivelineProblems(driveline, ["drivelines", k])),
+  ...lengthProblems(document),
   ...limitProblems(document),
   ...duplicateIds(document.states ?? [], ["states"]),
   ...(document.states ?? []).flatMap((state, k) => unknownDriveline(document, state.driveline, ["states", k, "driveline"])),
@@ -60,19 +63,3 @@ function accessoryProblems({ vehicle }: Case): readonly PlacedProblem[] {
   );
   return [...duplicateIds(accessories, place), ...reserved];
 }
-
-const limitProblems = ({ limits }: Case): readonly PlacedProblem[] => [
-  ...contradicts(
-    ["limits", "drivenAccelerationOverRadS2"],
-    [limits?.drivenAccelerationOverRadS2, "at-least", limits?.drivenAccelerationWarnRadS2],
-    "drivenAccelerationWarnRadS2",
-  ),
-  ...contradicts(["limits", "benchAcceptedDeg"], [limits?.benchAcceptedDeg, "at-least", limits?.benchMetDeg], "benchMetDeg"),
-  ...(["cross", "doubleCross", "ball", "flexible"] as const).flatMap((kind) =>
-    contradicts(
-      ["limits", `${kind}MaximumDeg`],
-      [limits?.[`${kind}MaximumDeg`], "at-least", limits?.[`${kind}MinimumDeg`]],
-      `${kind}MinimumDeg`,
-    ),
-  ),
-];

@@ -18,11 +18,14 @@ describe("what is no case at all", () => {
   const refused = (input: unknown) => problemsOf(input).map(({ code, path, params }) => [code, path, params]);
 
   test("JSON faults carry line and column", () => {
-    expect(refused("")).toEqual([["not-json", "", { line: 1, column: 1 }]]);
     expect(refused('{\n  "a": 1,\n  "b" 2\n}')).toEqual([["not-json", "", { line: 3, column: 7 }]]);
     expect(refused('{"a": [1, 2,]}')).toEqual([["not-json", "", { line: 1, column: 13 }]]);
     expect(refused('{\r\n"deg": 1,8}')).toEqual([["not-json", "", { line: 2, column: 10 }]]);
     expect(refused('{"a":\n "b\tc"}')).toEqual([["not-json", "", { line: 2, column: 4 }]]);
+  });
+
+  test("a file with nothing in it says just that", () => {
+    for (const nothing of ["", " \n\t", "\uFEFF"]) expect(refused(nothing)).toEqual([["empty-file", "", {}]]);
   });
 
   test("other values and other formats", () => {
@@ -175,7 +178,49 @@ describe("one fault, one problem, named by its place", () => {
       "gauging[0].gauge.zeroCheck",
       { of: "zero-check", expected: 2, got: 1 },
     ],
-    [reading(0, "deg"), 91, "out-of-range", "gauging[0].readings[0].deg", { of: "number", got: 91, below: 90 }],
+    [reading(0, "deg"), 120, "out-of-range", "gauging[0].readings[0].deg", { of: "number", got: 120, below: 90 }],
+    // The display of a gauge on a face across the shaft.
+    [reading(0, "deg"), 91, "face-reading", "gauging[0].readings[0].deg", { got: 91, offPlumb: 1, marked: false }],
+    [reading(0, "deg"), 89.4, "face-reading", "gauging[0].readings[0].deg", { got: 89.4, offPlumb: 0.6, marked: false }],
+    [reading(4, "deg"), 89.4, "face-reading", "gauging[0].readings[4].deg", { got: 89.4, offPlumb: 0.6, marked: true }],
+    // Metres where millimetres belong.
+    [["drivelines", 0, "sections", 1, "lengthMm"], 1.35, "length-unit", "drivelines[0].sections[1].lengthMm", { got: 1.35, meant: 1350 }],
+    [
+      ["vehicle", "tyre"],
+      { rollingCircumferenceMm: 2.42 },
+      "length-unit",
+      "vehicle.tyre.rollingCircumferenceMm",
+      { got: 2.42, meant: 2420 },
+    ],
+    [
+      ["complaint", "speedKmh"],
+      95,
+      "wrong-type",
+      "complaint.speedKmh",
+      { expected: "array", got: "number", value: "95", example: "[85, 110]" },
+    ],
+    // One limit of a pair against the other, which is built in.
+    [
+      ["limits"],
+      { drivenAccelerationOverRadS2: 250 },
+      "contradiction",
+      "limits.drivenAccelerationOverRadS2",
+      {
+        key: "drivenAccelerationOverRadS2",
+        relation: "at-least",
+        other: "drivenAccelerationWarnRadS2",
+        got: 250,
+        limit: 300,
+        builtIn: true,
+      },
+    ],
+    [
+      ["limits"],
+      { flexibleMinimumDeg: 4 },
+      "contradiction",
+      "limits.flexibleMinimumDeg",
+      { key: "flexibleMinimumDeg", relation: "at-most", other: "flexibleMaximumDeg", got: 4, limit: 3, builtIn: true },
+    ],
     [reading(0, "deg"), -1.8, "out-of-range", "gauging[0].readings[0].deg", { of: "number", got: -1.8, minimum: 0 }],
     [reading(0, "lower"), undefined, "missing", "gauging[0].readings[0].lower", { key: "lower", allowed: ends }],
     [reading(0, "side"), undefined, "missing", "gauging[0].readings[0].side", { key: "side", allowed: ["left", "right"] }],
@@ -313,6 +358,29 @@ test("problems come in the order of the file, the missing ones at the end of the
     "gauging[0].readings[0].deg",
     "vehicel",
   ]);
+});
+
+test("a key that is missing only because it is spelled wrong is said once", () => {
+  const { gauging, ...rest } = designCase();
+  const [{ readings, ...first }] = gauging as unknown as readonly [{ readings: unknown }];
+  expect(problemsOf({ ...rest, gauging: [{ ...first, readngs: readings }] }).map(({ code, path }) => [code, path])).toEqual([
+    ["unknown-key-near", "gauging[0].readngs"],
+  ]);
+  // What is missing besides is said still.
+  const { deg: _deg, ...reading } = { ...(readings as readonly { deg: number }[])[0] };
+  expect(
+    problemsOf({ ...rest, gauging: [{ ...first, readings: [{ ...reading, sid: "left", side: undefined }] }] }).map(({ path }) => path),
+  ).toEqual(["gauging[0].readings[0].sid", "gauging[0].readings[0].deg"]);
+});
+
+test("a difference near a right angle is no face reading, nor is a steep shaft", () => {
+  expect(problemAt(["gauging", 0, "readings", 5, "deg"], 89)).toEqual([]);
+  expect(problemAt(["gauging", 0, "readings", 0, "deg"], 60)).toEqual([]);
+});
+
+test("both limits of a pair changed together may leave the built-in ones behind", () => {
+  expect(problemAt(["limits"], { drivenAccelerationOverRadS2: 250, drivenAccelerationWarnRadS2: 200 })).toEqual([]);
+  expect(problemAt(["limits"], { drivenAccelerationWarnRadS2: 350 })).toEqual([]);
 });
 
 test("no sentence of the validator leaks: params are numbers, single words, keys or what the file says", () => {

@@ -10,6 +10,8 @@ import {
 import type { Case } from "../schema/case.js";
 import { CASE_FORMAT, CASE_VERSION, caseSchema } from "../schema/case-schema.js";
 import { crossProblems } from "./cross-problems.js";
+import { withoutEchoes } from "./echoes.js";
+import { faceProblems } from "./face-problems.js";
 import { parseJson } from "./parse-json.js";
 import { jsonKind, shapeProblems } from "./shape-problems.js";
 import { MAX_CASE_BYTES, MAX_CASE_LEVELS, nestingLevels, utf8Bytes } from "./size.js";
@@ -30,6 +32,7 @@ export function restore(input: unknown): Restored {
   if (bytes > MAX_CASE_BYTES) return refused([], "too-large", { of: "bytes", got: bytes, limit: MAX_CASE_BYTES });
   const levels = nestingLevels(text, MAX_CASE_LEVELS);
   if (levels > MAX_CASE_LEVELS) return refused([], "too-large", { of: "levels", got: levels, limit: MAX_CASE_LEVELS });
+  if (text.trim() === "") return refused([], "empty-file", {});
   const parsed = parseJson(text);
   if (!parsed.ok) return refused([], "not-json", { line: parsed.line, column: parsed.column });
   return restoreDocument(parsed.value);
@@ -53,9 +56,11 @@ function restoreDocument(value: unknown): Restored {
 
 function check(document: Readonly<Record<string, unknown>>): Restored {
   const result = caseSchema.safeParse(document);
+  const faces = faceProblems(document);
+  const shapes = result.success ? [] : shapeProblems(caseSchema, document, result.error.issues);
   const problems: readonly PlacedProblem[] = [
-    ...(result.success ? [] : shapeProblems(caseSchema, document, result.error.issues)),
-    ...unknownKeyProblems(caseSchema, document),
+    ...withoutEchoes([...shapes, ...unknownKeyProblems(caseSchema, document)], faces),
+    ...faces,
     // What the parts say about one another can be asked only once each of them is sound.
     ...(result.success ? crossProblems(document as unknown as Case) : []),
   ];

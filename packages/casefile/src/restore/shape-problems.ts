@@ -96,8 +96,14 @@ function missing(place: Path, allowed?: readonly string[]): PlacedProblem {
 
 const EXPECTED: Readonly<Record<string, Expected>> = { int: "whole-number", tuple: "array", record: "object" };
 
-const wrongType = (place: Path, expected: string, value: unknown): PlacedProblem =>
-  placed(place, "wrong-type", { expected: EXPECTED[expected] ?? (expected as Expected), got: jsonKind(value), value: quote(value) });
+/** What a list of fixed length looks like, by its key. */
+const EXAMPLES: Readonly<Record<string, string>> = { speedKmh: "[85, 110]", between: '["source", "driven"]', interval95: "[2.4, 2.7]" };
+
+function wrongType(place: Path, expected: string, value: unknown): PlacedProblem {
+  const example = expected === "tuple" ? EXAMPLES[String(place.at(-1))] : undefined;
+  const params = { expected: EXPECTED[expected] ?? (expected as Expected), got: jsonKind(value), value: quote(value) };
+  return placed(place, "wrong-type", { ...params, ...(example === undefined ? {} : { example }) });
+}
 
 const notAllowed = (place: Path, value: unknown, allowed: readonly string[]): PlacedProblem =>
   placed(place, "not-allowed", { got: quote(value), allowed, ...suggestionFor(quote(value), allowed) });

@@ -7,6 +7,7 @@ import { caseSchema } from "../schema/case-schema.js";
 import { shapeOf } from "../schema/shape-of.js";
 import { serialise } from "../serialise/serialise.js";
 import { restore } from "./restore.js";
+import { keptKeys } from "./unknown-keys.js";
 
 type Objects = { readonly value: Record<string, unknown>; readonly known: readonly string[] };
 
@@ -85,6 +86,13 @@ describe("slips and own keys", () => {
 
   test("the keys looked at are those of the same object only", () => {
     expect(problemsWith(["vehicle", "lengthMn"], 1)).toEqual([]);
+  });
+
+  test("keys that are kept and read by nobody are listed, own ones are not", () => {
+    const document = { ...designCase(), colour: "red", "x-mine": 1, vehicle: { ...designCase().vehicle, owner: { name: "n" } } };
+    const restored = restore(document);
+    expect(restored.ok && keptKeys(restored.case)).toEqual(["vehicle.owner", "colour"]);
+    for (const name of exampleNames) expect(keptKeys(exampleCase(name)), name).toEqual([]);
   });
 
   test("x- keys are nobody's slip", () => {

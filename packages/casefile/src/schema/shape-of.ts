@@ -3,9 +3,9 @@ import { chosenForm } from "./variant.js";
 
 type Schema = z.core.$ZodType;
 
-/** What the schema knows about one value: the keys of an object with their schemas, or the schema of each element of a list. */
+/** What the schema knows about one value: the keys of an object with their schemas and whether other keys are anybody's, or the schema of each element of a list. */
 export type Shape =
-  | { readonly kind: "object"; readonly keys: ReadonlyMap<string, Schema> }
+  | { readonly kind: "object"; readonly keys: ReadonlyMap<string, Schema>; readonly open: boolean }
   | { readonly kind: "list"; readonly element: (index: number) => Schema | null }
   | { readonly kind: "leaf" };
 
@@ -18,7 +18,7 @@ const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
 export function shapeOf(wrapped: Schema, value: unknown): Shape {
   const schema = unwrapped(wrapped);
   if (schema instanceof z.ZodObject) {
-    return { kind: "object", keys: new Map(Object.entries(schema.shape)) };
+    return { kind: "object", keys: new Map(Object.entries(schema.shape)), open: schema.def.catchall instanceof z.ZodUnknown };
   }
   if (schema instanceof z.ZodArray) return { kind: "list", element: () => schema.element };
   if (schema instanceof z.ZodTuple) {

@@ -111,6 +111,7 @@ export const labels: Labels = {
   level: "level",
   notKnown: "not known",
 
+  keptKeys: (keys) => `Note: kept, but read by nothing here: ${keys}. Check the spelling, or start keys of your own with x-.`,
   case: "Case",
   title: "Title",
   vehicle: "Vehicle",

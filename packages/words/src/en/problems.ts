@@ -1,5 +1,5 @@
 import type { ProblemCatalogue } from "../catalogue.js";
-import { boundsText, isSigned, near, numberMeant, written } from "../problem-words.js";
+import { boundsText, choices, isSigned, numberMeant, written } from "../problem-words.js";
 
 const EXPECTED = {
   number: "a number",
@@ -40,9 +40,15 @@ const BOUNDS = {
   below: (n: string) => `less than ${n}`,
   and: "and",
 };
-const didYouMean = (suggestion: string): string => `did you mean "${suggestion}"?`;
+const CHOICES = {
+  write: (allowed: string) => `write ${allowed}`,
+  meant: (suggestion: string, allowed: string) => `most likely "${suggestion}" is meant (allowed: ${allowed})`,
+};
+
+const RELATIONS = { "at-least": "at least", "at-most": "at most", "less-than": "less than" } as const;
 
 export const problems: ProblemCatalogue = {
+  "empty-file": () => 'nothing in it; make a case with "halfturn new", or give the file that holds one',
   "not-json": ({ line, column }) =>
     `not valid JSON from line ${line}, column ${column}; look there for a missing comma, quote or bracket, or a number with a comma instead of a point`,
   "not-a-case": ({ expected, got }) =>
@@ -54,10 +60,10 @@ export const problems: ProblemCatalogue = {
       ? `${n.plain(got / 1e6, 1)} MB is more than a case may have (${n.plain(limit / 1e6, 1)} MB); check that this is the case and not a recording`
       : `lists and objects nested ${got} deep, ${limit} allowed; check the brackets`,
   missing: ({ allowed }, n) => (allowed ? `is missing; write ${n.any(allowed)}` : "is missing; add it"),
-  "wrong-type": ({ expected, got, value }) => {
+  "wrong-type": ({ expected, got, value, example }) => {
     const meant = expected === "number" && got === "string" ? numberMeant(value) : null;
     if (meant !== null) return `is "${value}", which is a text and not a number; write ${meant}: a point, no quotes, no unit`;
-    return `has to be ${EXPECTED[expected]} but is ${KINDS[got]} (${value}); write ${EXPECTED[expected]}`;
+    return `has to be ${EXPECTED[expected]} but is ${KINDS[got]} (${value}); write ${example === undefined ? EXPECTED[expected] : `it like ${example}`}`;
   },
   "out-of-range": (params, n) => {
     const got = written(params.got, n);
@@ -69,17 +75,17 @@ export const problems: ProblemCatalogue = {
       ? `has ${got} entries but has to have ${bounds}; add or remove some`
       : `has ${got} characters but has to have ${bounds}; make it longer or shorter`;
   },
-  "not-allowed": ({ got, allowed, suggestion }, n) => `"${got}" is not known here; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
+  "not-allowed": ({ got, ...which }, n) => `"${got}" is not known here; ${choices(which, n, CHOICES)}`,
   "wrong-form": ({ expected, got }) => `"${got}" is not ${FORMS[expected]}`,
   "unknown-key-near": ({ key, suggestion }) =>
-    `key "${key}" is not known; ${didYouMean(suggestion)} Correct it, or start a key of your own with x-`,
+    `key "${key}" is not known; did you mean "${suggestion}"? Correct it, or start a key of your own with x-`,
   "key-not-here": ({ key }) => `key "${key}" does not belong in this form of entry; remove it`,
-  "unknown-shaft": ({ got, allowed, suggestion }, n) =>
-    `there is no shaft "${got}" on this driveline; ${near(suggestion, didYouMean)}write ${n.any(allowed)} ("source" is the transmission or transfer case output, "driven" the pinion)`,
-  "unknown-reference": ({ of, got, allowed, suggestion }, n) =>
-    allowed.length === 0
+  "unknown-shaft": ({ got, ...which }, n) =>
+    `there is no shaft "${got}" on this driveline; ${choices(which, n, CHOICES)} ("source" is the transmission or transfer case output, "driven" the pinion)`,
+  "unknown-reference": ({ of, got, ...which }, n) =>
+    which.allowed.length === 0
       ? `there is no ${OF[of]} "${got}" in this case, nor any other; add it first`
-      : `there is no ${OF[of]} "${got}" in this case; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
+      : `there is no ${OF[of]} "${got}" in this case; ${choices(which, n, CHOICES)}`,
   "duplicate-id": ({ id, first }) => `id "${id}" stands already at ${first}; give this one another id`,
   "reserved-id": ({ id, of }) =>
     of === "accessory"
@@ -89,8 +95,18 @@ export const problems: ProblemCatalogue = {
     of === "sections"
       ? `${got} sections, but the joints listed need ${expected} (always one section fewer than joints); add or remove sections or joints`
       : `the turn-round check has ${got === 1 ? "1 reading" : `${got} readings`}, but they come in pairs, first and turned; make it ${expected}`,
-  contradiction: ({ key, relation, other, got, limit }, n) =>
-    `"${key}" is ${written(got, n)}, which has to be ${relation === "at-least" ? "at least" : "less than"} "${other}" (${written(limit, n)}); correct one of them`,
+  contradiction: ({ key, relation, other, got, limit, builtIn }, n) => {
+    const first = `"${key}" is ${written(got, n)}, which has to be ${RELATIONS[relation]} "${other}"`;
+    return builtIn
+      ? `${first}, and that is ${written(limit, n)} as long as the case does not set it; correct this one or set that one`
+      : `${first} (${written(limit, n)}); correct one of them`;
+  },
+  "face-reading": ({ got, offPlumb, marked }, n) =>
+    marked
+      ? `is ${written(got, n)}, but a face across the shaft is read as degrees off plumb; write ${offPlumb}`
+      : `is ${written(got, n)}: so near to 90 the gauge sat on a face across the shaft; write "face": "square" beside it, as "deg" what that is off plumb (${offPlumb}), and with "topLeans" the way its top leans`,
+  "length-unit": ({ got, meant }, n) =>
+    `is ${written(got, n)}, too little for a length in millimetres (mm); if it was measured in metres, write ${meant}`,
   "same-shaft": ({ shaft }) =>
     `a zeroed reading compares two shafts, but both are "${shaft}"; name the shaft it was zeroed on and the shaft it was read on`,
   "unreadable-tyre": ({ got, why }) =>

@@ -111,6 +111,7 @@ export const labels: Labels = {
   level: "a nivel",
   notKnown: "no se sabe",
 
+  keptKeys: (keys) => `Nota: se conserva, pero aquí nada lo lee: ${keys}. Revise la ortografía, o empiece las claves propias por x-.`,
   case: "Caso",
   title: "Título",
   vehicle: "Vehículo",

@@ -1,5 +1,5 @@
 import type { ProblemCatalogue } from "../catalogue.js";
-import { boundsText, isSigned, near, numberMeant, written } from "../problem-words.js";
+import { boundsText, choices, isSigned, numberMeant, written } from "../problem-words.js";
 
 const EXPECTED = {
   number: "un número",
@@ -40,9 +40,14 @@ const BOUNDS = {
   below: (n: string) => `menor que ${n}`,
   and: "y",
 };
-const didYouMean = (suggestion: string): string => `¿quiso decir "${suggestion}"?`;
+const CHOICES = {
+  write: (allowed: string) => `escriba ${allowed}`,
+  meant: (suggestion: string, allowed: string) => `lo más probable es que sea "${suggestion}" (se admite: ${allowed})`,
+};
+const RELATIONS = { "at-least": "al menos", "at-most": "como mucho", "less-than": "menor que" } as const;
 
 export const problems: ProblemCatalogue = {
+  "empty-file": () => 'no hay nada en él; haga un caso con "halfturn new", o dé el fichero que lo tiene',
   "not-json": ({ line, column }) =>
     `no es JSON válido desde la línea ${line}, columna ${column}; busque ahí una coma, una comilla o un corchete que falte, o un número con coma en vez de punto`,
   "not-a-case": ({ expected, got }) =>
@@ -54,10 +59,10 @@ export const problems: ProblemCatalogue = {
       ? `${n.plain(got / 1e6, 1)} MB es más de lo que un caso puede tener (${n.plain(limit / 1e6, 1)} MB); compruebe que es el caso y no un registro`
       : `listas y objetos anidados ${got} veces, se permiten ${limit}; revise los corchetes`,
   missing: ({ allowed }, n) => (allowed ? `falta; escriba ${n.any(allowed)}` : "falta; añádalo"),
-  "wrong-type": ({ expected, got, value }) => {
+  "wrong-type": ({ expected, got, value, example }) => {
     const meant = expected === "number" && got === "string" ? numberMeant(value) : null;
     if (meant !== null) return `es "${value}", que es un texto y no un número; escriba ${meant}: con punto, sin comillas ni unidad`;
-    return `tiene que ser ${EXPECTED[expected]} y es ${KINDS[got]} (${value}); escriba ${EXPECTED[expected]}`;
+    return `tiene que ser ${EXPECTED[expected]} y es ${KINDS[got]} (${value}); escriba ${example === undefined ? EXPECTED[expected] : `algo como ${example}`}`;
   },
   "out-of-range": (params, n) => {
     const got = written(params.got, n);
@@ -69,18 +74,17 @@ export const problems: ProblemCatalogue = {
       ? `tiene ${got} elementos y debe tener ${bounds}; añada o quite`
       : `tiene ${got} caracteres y debe tener ${bounds}; alárguelo o acórtelo`;
   },
-  "not-allowed": ({ got, allowed, suggestion }, n) =>
-    `aquí no se conoce "${got}"; ${near(suggestion, didYouMean)}escriba ${n.any(allowed)}`,
+  "not-allowed": ({ got, ...which }, n) => `aquí no se conoce "${got}"; ${choices(which, n, CHOICES)}`,
   "wrong-form": ({ expected, got }) => `"${got}" no es ${FORMS[expected]}`,
   "unknown-key-near": ({ key, suggestion }) =>
-    `no se conoce la clave "${key}"; ${didYouMean(suggestion)} Corríjala, o empiece una clave propia por x-`,
+    `no se conoce la clave "${key}"; ¿quiso decir "${suggestion}"? Corríjala, o empiece una clave propia por x-`,
   "key-not-here": ({ key }) => `la clave "${key}" no corresponde a esta forma de entrada; quítela`,
-  "unknown-shaft": ({ got, allowed, suggestion }, n) =>
-    `no hay ningún árbol "${got}" en esta línea de transmisión; ${near(suggestion, didYouMean)}escriba ${n.any(allowed)} ("source" es la salida de la caja de cambios o de transferencia, "driven" el piñón)`,
-  "unknown-reference": ({ of, got, allowed, suggestion }, n) =>
-    allowed.length === 0
+  "unknown-shaft": ({ got, ...which }, n) =>
+    `no hay ningún árbol "${got}" en esta línea de transmisión; ${choices(which, n, CHOICES)} ("source" es la salida de la caja de cambios o de transferencia, "driven" el piñón)`,
+  "unknown-reference": ({ of, got, ...which }, n) =>
+    which.allowed.length === 0
       ? `no hay ${OF[of]} "${got}" en este caso, ni otra cosa así; añádala primero`
-      : `no hay ${OF[of]} "${got}" en este caso; ${near(suggestion, didYouMean)}escriba ${n.any(allowed)}`,
+      : `no hay ${OF[of]} "${got}" en este caso; ${choices(which, n, CHOICES)}`,
   "duplicate-id": ({ id, first }) => `el identificador "${id}" ya está en ${first}; póngale otro a este`,
   "reserved-id": ({ id, of }) =>
     of === "accessory"
@@ -90,8 +94,18 @@ export const problems: ProblemCatalogue = {
     of === "sections"
       ? `${got} tramos, pero las juntas anotadas piden ${expected} (siempre un tramo menos que juntas); añada o quite tramos o juntas`
       : `la comprobación del cero tiene ${got === 1 ? "1 lectura" : `${got} lecturas`}, y van por pares, primera y vuelta; deje ${expected}`,
-  contradiction: ({ key, relation, other, got, limit }, n) =>
-    `"${key}" es ${written(got, n)} y tiene que ser ${relation === "at-least" ? "al menos" : "menor que"} "${other}" (${written(limit, n)}); corrija uno de los dos`,
+  contradiction: ({ key, relation, other, got, limit, builtIn }, n) => {
+    const first = `"${key}" es ${written(got, n)} y tiene que ser ${RELATIONS[relation]} "${other}"`;
+    return builtIn
+      ? `${first}, que es ${written(limit, n)} mientras el caso no lo fije; corrija este o fije aquel`
+      : `${first} (${written(limit, n)}); corrija uno de los dos`;
+  },
+  "face-reading": ({ got, offPlumb, marked }, n) =>
+    marked
+      ? `es ${written(got, n)}, pero una cara transversal al árbol se lee en grados respecto a la plomada; escriba ${offPlumb}`
+      : `es ${written(got, n)}: tan cerca de 90 el inclinómetro estaba en una cara transversal al árbol; escriba al lado "face": "square", en "deg" lo que se aparta de la plomada (${offPlumb}), y con "topLeans" hacia dónde se inclina su parte alta`,
+  "length-unit": ({ got, meant }, n) =>
+    `es ${written(got, n)}, muy poco para una longitud en milímetros (mm); si se midió en metros, escriba ${meant}`,
   "same-shaft": ({ shaft }) =>
     `una lectura con cero relativo compara dos árboles, y los dos son "${shaft}"; nombre el árbol donde se puso a cero y el árbol donde se leyó`,
   "unreadable-tyre": ({ got, why }) =>
