@@ -23,6 +23,9 @@ function isFresh() {
   );
 }
 
+// The command line's server makes reports in a process of its own, started from a file that lies beside the program.
+const BESIDE = { [cliEntry]: { "report-worker": inRoot("apps", "server", "src", "reports", "report-worker.ts") } };
+
 // Modules loaded on demand stay in pieces of their own, so that a command pays for nothing that only another command needs.
 const PIECE = "piece-";
 
@@ -38,7 +41,7 @@ export async function bundle(entry, outfile) {
   const folder = dirname(outfile);
   const old = existsSync(folder) ? readdirSync(folder).filter((file) => file.startsWith(PIECE)) : [];
   const { metafile } = await build({
-    entryPoints: { [basename(outfile, ".js")]: entry },
+    entryPoints: { [basename(outfile, ".js")]: entry, ...BESIDE[entry] },
     outdir: folder,
     splitting: true,
     chunkNames: `${PIECE}[hash]`,

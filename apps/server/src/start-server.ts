@@ -7,6 +7,7 @@ import { createApp } from "./app/create-app.js";
 import { lineLog } from "./app/log.js";
 import { changeFeed } from "./events/change-feed.js";
 import { LOOPBACK_NAMES } from "./http/own-host.js";
+import { reportRenderer } from "./reports/report-renderer.js";
 import { webFiles } from "./web/web-files.js";
 
 export interface ServerSettings {
@@ -20,6 +21,7 @@ export interface ServerSettings {
   readonly web: string | null;
   readonly version: string;
   readonly now: () => string;
+  readonly newId: () => string;
   readonly writeLog: (line: string) => void;
 }
 
@@ -43,12 +45,15 @@ export async function startServer(settings: ServerSettings): Promise<RunningServ
     settings.database === null ? { file: join(settings.folder, DATABASE_FILE) } : { address: settings.database },
   );
   const feed = changeFeed();
+  const reports = reportRenderer({ worker: new URL("./report-worker.js", import.meta.url) });
   const app = createApp({
     store,
     feed,
     web: settings.web === null ? null : webFiles(settings.web),
     log,
+    reports,
     now: settings.now,
+    newId: settings.newId,
     version: settings.version,
     names: LOOPBACK_NAMES,
   });
@@ -74,6 +79,7 @@ export async function startServer(settings: ServerSettings): Promise<RunningServ
         server.close(() => resolve());
         server.closeIdleConnections();
       });
+      reports.close();
       await store.close();
       log({ event: "stopped" });
     },

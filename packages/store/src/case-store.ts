@@ -74,7 +74,8 @@ export interface NewPicture {
 export type Attached =
   | { readonly ok: true; readonly attachment: Attachment; readonly isNew: boolean }
   /** taken: another picture has that name. */
-  | { readonly ok: false; readonly why: "unknown" | "put-away" | "taken" | "too-many" };
+  | { readonly ok: false; readonly why: "unknown" | "taken" | "too-many" }
+  | { readonly ok: false; readonly why: "put-away"; readonly revision: number };
 
 /** What is wrong with the contents of the database, in words for whoever repairs it; empty when all is well. */
 export type Damage = readonly string[];

@@ -37,6 +37,7 @@ async function start(flags: ServeFlags, web: string | null, context: CliContext)
       web,
       version: VERSION,
       now: context.now,
+      newId: context.newId,
       writeLog: (line) => context.process.stderr.write(line),
     });
   } catch (error) {

@@ -1,5 +1,6 @@
 import type { CaseStore } from "@halfturn/store";
 import type { ChangeFeed } from "../events/change-feed.js";
+import type { ReportRenderer } from "../reports/report-renderer.js";
 import type { WebFiles } from "../web/web-files.js";
 import type { Log } from "./log.js";
 
@@ -10,8 +11,11 @@ export interface ServerParts {
   /** The built web app; null where there is none. */
   readonly web: WebFiles | null;
   readonly log: Log;
+  readonly reports: ReportRenderer;
   /** ISO 8601. */
   readonly now: () => string;
+  /** For a case that is taken up as a copy. */
+  readonly newId: () => string;
   readonly version: string;
   /** Names that this server answers to, without port. */
   readonly names: readonly string[];

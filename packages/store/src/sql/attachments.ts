@@ -57,7 +57,7 @@ export async function attachPicture(transaction: Transaction<Tables>, id: string
   await nextSequence(transaction);
   const row = await rowOf(transaction, id);
   if (row === null) return { ok: false, why: "unknown" };
-  if (row.removed === 1) return { ok: false, why: "put-away" };
+  if (row.removed === 1) return { ok: false, why: "put-away", revision: row.revision };
   const all = await lines(transaction, id).execute();
   const sameName = all.find(({ name }) => name === picture.name);
   if (sameName !== undefined)
