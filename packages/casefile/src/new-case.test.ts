@@ -25,7 +25,7 @@ test("each layout has its shafts and joints in power order", () => {
   const parts = LAYOUTS.map((layout) => {
     const document = newCase({ id: "a", title: "a", layout, createdAt: "2026-01-02" });
     return document.drivelines.map((driveline, k) => {
-      const { joints, sections } = toDriveline(document, k);
+      const { joints, sections } = toDriveline(document, k, null);
       return `${driveline.id} ${driveline.runs}: ${sections.map(({ id }) => id)} / ${joints.map(({ kind }) => kind)}`;
     });
   });

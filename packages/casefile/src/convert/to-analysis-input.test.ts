@@ -11,7 +11,7 @@ const settings = { defaults: DEFAULT_LIMITS, draws: 100, seed: 3 };
 test("driveline, gauging, limits and speed of one case together", () => {
   const document = exampleCase("one-piece");
   expect(toAnalysisInput(document, { driveline: 0, gauging: 1 }, settings)).toEqual({
-    driveline: toDriveline(document, 0),
+    driveline: toDriveline(document, 0, 1),
     gauging: toGauging(document, 1),
     limits: DEFAULT_LIMITS,
     maxShaftSpeed: 4200,

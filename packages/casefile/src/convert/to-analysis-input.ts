@@ -21,7 +21,7 @@ export interface AnalysisSettings {
 export function toAnalysisInput(document: Case, chosen: ChosenGauging, settings: AnalysisSettings): AnalysisInput {
   const path = `drivelines[${chosen.driveline}]`;
   return {
-    driveline: toDriveline(document, chosen.driveline),
+    driveline: toDriveline(document, chosen.driveline, chosen.gauging),
     gauging: chosen.gauging === null ? nothingGauged(path) : toGauging(document, chosen.gauging),
     limits: toLimits(document, settings.defaults),
     maxShaftSpeed: maxShaftSpeed(document),

@@ -68,7 +68,7 @@ function toCorrectionDriveline(
   defaults: LimitSet,
 ): CorrectionDriveline {
   const written = itemAt(document.drivelines, index, "drivelines");
-  const driveline = toDriveline(document, index);
+  const driveline = toDriveline(document, index, gauging);
   const poses = fuseGauging(toGauging(document, gauging), driveline);
   return {
     driveline,

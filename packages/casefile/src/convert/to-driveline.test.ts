@@ -6,7 +6,7 @@ import type { Case } from "../schema/case.js";
 import { toDriveline } from "./to-driveline.js";
 
 test("joints and sections in power order, in metres and radians, and nothing that the file does not say", () => {
-  expect(toDriveline(exampleCase("four-wheel-drive"), 1)).toEqual({
+  expect(toDriveline(exampleCase("four-wheel-drive"), 1, null)).toEqual({
     id: "front",
     joints: [
       {
@@ -26,7 +26,7 @@ test("a phasing that is not written, or null, is not known; one that is not mark
     const document = newCase({ id: "a", title: "a", layout: "one-piece", createdAt: "2026-01-02" });
     const [driveline] = document.drivelines;
     const changed = { ...document, drivelines: [{ ...driveline, sections: [section] }] } as Case;
-    return toDriveline(changed, 0).sections;
+    return toDriveline(changed, 0, null).sections;
   };
   expect(phasings({ id: "shaft" })).toEqual([{ id: "shaft", phasing: null, phasingMeasured: false }]);
   expect(phasings({ id: "shaft", phasingDeg: null })).toEqual([{ id: "shaft", phasing: null, phasingMeasured: false }]);
@@ -34,5 +34,5 @@ test("a phasing that is not written, or null, is not known; one that is not mark
 });
 
 test("an index that is not there is a mistake of the program", () => {
-  expect(() => toDriveline(exampleCase("one-piece"), 1)).toThrow(RangeError);
+  expect(() => toDriveline(exampleCase("one-piece"), 1, null)).toThrow(RangeError);
 });

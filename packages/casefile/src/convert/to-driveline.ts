@@ -3,11 +3,16 @@ import { degreesToRadians } from "@halfturn/engine/units";
 import type { Case, CaseJoint, CaseSection } from "../schema/case.js";
 import { itemAt } from "./item-at.js";
 import { fromMillimetres } from "./lengths.js";
+import { type PhasingAt, phasingAt } from "./phasing-at.js";
 
-/** `drivelines[index]` of a case as the engine knows it. */
-export function toDriveline(document: Case, index: number): Driveline {
-  const { id, joints, sections } = itemAt(document.drivelines, index, "drivelines");
-  return { id, joints: joints.map(toJoint), sections: sections.map(toSection) };
+/** `drivelines[index]` of a case as the engine knows it, phased as at `gauging[gauging]`; null = as the driveline itself is written. */
+export function toDriveline(document: Case, index: number, gauging: number | null): Driveline {
+  const driveline = itemAt(document.drivelines, index, "drivelines");
+  return {
+    id: driveline.id,
+    joints: driveline.joints.map(toJoint),
+    sections: driveline.sections.map((section) => toSection(section, phasingAt(document, driveline, section, gauging))),
+  };
 }
 
 function toJoint({ id, kind, centring, statedAngleDeg }: CaseJoint): Joint {
@@ -26,11 +31,9 @@ const toCentring = ({ crossesApartMm, ballFromCrossMm, ballFixedTo }: NonNullabl
 });
 
 /** A phasing that is not written is not known; one without `phasingMeasured` was not measured. */
-function toSection({ id, phasingDeg, phasingMeasured, lengthMm }: CaseSection): Section {
-  return {
-    id,
-    phasing: typeof phasingDeg === "number" ? degreesToRadians(phasingDeg) : null,
-    phasingMeasured: phasingMeasured ?? false,
-    ...(lengthMm === undefined ? {} : { length: fromMillimetres(lengthMm) }),
-  };
-}
+const toSection = ({ id, lengthMm }: CaseSection, { phasingDeg, measured }: PhasingAt): Section => ({
+  id,
+  phasing: phasingDeg === null ? null : degreesToRadians(phasingDeg),
+  phasingMeasured: measured,
+  ...(lengthMm === undefined ? {} : { length: fromMillimetres(lengthMm) }),
+});

@@ -72,7 +72,7 @@ function posesOf(
   { driveline: index, gauging }: Gauged,
   { accepted = [] }: CorrectionSettings,
 ): readonly (readonly [id: string, poses: PoseModel])[] {
-  const driveline = toDriveline(document, index);
+  const driveline = toDriveline(document, index, gauging);
   const poses = fuseGauging(toGauging(document, gauging), driveline);
   const taken = [...acceptedCodes(document), ...accepted];
   const stopped = poses.findings.some(({ code, severity }) => severity === "stop" && !taken.includes(code));

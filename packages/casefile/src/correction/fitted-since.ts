@@ -1,5 +1,6 @@
+import { cameBefore } from "../convert/came-before.js";
 import type { ChosenGauging } from "../convert/latest-gaugings.js";
-import type { Case, CaseCorrection } from "../schema/case.js";
+import type { Case } from "../schema/case.js";
 
 /**
  * What the corrections of the case have put in at an adjuster before the gaugings in use were taken, in the unit of the file. A correction came before a gauging
@@ -7,12 +8,8 @@ import type { Case, CaseCorrection } from "../schema/case.js";
  */
 export const fittedSince = (document: Case, adjusterId: string, inUse: readonly ChosenGauging[]): number =>
   (document.corrections ?? [])
-    .filter((correction) => cameBefore(correction, document, inUse))
+    .filter((correction) =>
+      inUse.some(({ driveline, gauging }) => gauging !== null && cameBefore(correction, document.drivelines[driveline]?.id, gauging)),
+    )
     .flatMap(({ changes }) => changes)
     .reduce((sum, { adjuster, amount }) => (adjuster === adjusterId ? sum + amount : sum), 0);
-
-const cameBefore = ({ basis }: CaseCorrection, document: Case, inUse: readonly ChosenGauging[]): boolean =>
-  inUse.some(({ driveline, gauging }) => {
-    const id = document.drivelines[driveline]?.id;
-    return gauging !== null && basis.some((one) => one.driveline === id && one.gauging < gauging);
-  });

@@ -1,4 +1,4 @@
-import { type Path, type PlacedProblem, placed, suggestionFor } from "../problems/index.js";
+import { type Path, type PlacedProblem, pathText, placed, suggestionFor } from "../problems/index.js";
 import type { CaseDriveline, CaseGauge, CaseGauging, CaseHeading, CaseReading } from "../schema/case.js";
 import { placeOnShaft, placesOf, shaftsOf } from "../schema/place-on-shaft.js";
 import { contradicts } from "./relations.js";
@@ -12,7 +12,24 @@ export const gaugingProblems = (gauging: CaseGauging, driveline: CaseDriveline, 
   ...zeroCheckProblems(gauging.gauge.zeroCheck ?? [], [...place, "gauge", "zeroCheck"]),
   ...gauging.readings.flatMap((reading, k) => readingProblems(reading, driveline, [...place, "readings", k])),
   ...(gauging.headings ?? []).flatMap((heading, k) => headingProblems(heading, driveline, [...place, "headings", k])),
+  ...phasingProblems(gauging.phasings ?? [], driveline, [...place, "phasings"]),
 ];
+
+/** Each section is phased once, and is there. */
+function phasingProblems(
+  phasings: NonNullable<CaseGauging["phasings"]>,
+  { sections }: CaseDriveline,
+  place: Path,
+): readonly PlacedProblem[] {
+  const allowed = sections.map(({ id }) => id);
+  return phasings.flatMap(({ section: got }, k) => {
+    const first = phasings.findIndex(({ section }) => section === got);
+    if (!allowed.includes(got)) {
+      return [placed([...place, k, "section"], "unknown-reference", { of: "section", got, allowed, ...suggestionFor(got, allowed) })];
+    }
+    return first < k ? [placed([...place, k, "section"], "duplicate-id", { id: got, first: pathText([...place, first, "section"]) })] : [];
+  });
+}
 
 function zeroCheckProblems(pairs: NonNullable<CaseGauge["zeroCheck"]>, place: Path): readonly PlacedProblem[] {
   const words = pairs.flatMap(({ deg, lower }, k) => directionWord(deg, lower, [...place, k, "lower"], DISPLAY_SIDES));

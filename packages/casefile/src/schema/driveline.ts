@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { id, jointId, jointSide, lengthMm, magnitudeDeg, name, offsetMm, positiveMm, signedDeg, text } from "./scalars.js";
+import { id, jointId, jointSide, lengthMm, magnitudeDeg, name, offsetMm, phasingDeg, positiveMm, signedDeg, text } from "./scalars.js";
 
 const end = z.object({ label: text.optional() });
 
@@ -8,8 +8,8 @@ const section = z.object({
   label: text.optional(),
   /** Joint centre to joint centre. */
   lengthMm: positiveMm.optional(),
-  /** From the source-end yoke to the driven-end yoke, right-hand about the power flow, modulo 180. Absent or null: not known. */
-  phasingDeg: z.number().min(-180).max(180).nullable().optional(),
+  /** As found. Absent or null: not known. */
+  phasingDeg: phasingDeg.nullable().optional(),
   phasingMeasured: z.boolean().optional(),
   tube: z.object({ outerDiameterMm: positiveMm, wallMm: positiveMm, material: name.optional() }).optional(),
   slip: z.object({ engagedMm: lengthMm.optional(), minimumEngagedMm: lengthMm.optional(), inwardTravelMm: lengthMm.optional() }).optional(),

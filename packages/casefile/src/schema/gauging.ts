@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { id, lengthMm, magnitudeDeg, moment, name, notHere, positiveMm, shaftEnd, text, vehicleSide } from "./scalars.js";
+import { id, lengthMm, magnitudeDeg, moment, name, notHere, phasingDeg, positiveMm, shaftEnd, text, vehicleSide } from "./scalars.js";
 import { variant } from "./variant.js";
 
 /** A display of 0.0 has no lower end, so `lower`, `topLeans` and `toward` may be left out then; any other value needs its word. */
@@ -97,5 +97,10 @@ export const gauging = z.object({
   gauge,
   readings: z.array(reading).max(200),
   headings: z.array(heading).max(100).optional(),
+  /** Phasings as they were seen at this gauging; they stand before those of the driveline from here on. */
+  phasings: z
+    .array(z.object({ section: id, phasingDeg }))
+    .max(5)
+    .optional(),
   notes: text.optional(),
 });

@@ -27,6 +27,8 @@ export const findingCode = z.string().regex(FINDING_CODE);
 export const magnitudeDeg = z.number().min(0).lt(90);
 /** A small signed angle: (-90, 90). */
 export const signedDeg = z.number().gt(-90).lt(90);
+/** From the source-end yoke to the driven-end yoke, right-hand about the power flow, modulo 180. */
+export const phasingDeg = z.number().min(-180).max(180);
 /** A length that has to be there: (0, 20 m]. */
 export const positiveMm = z.number().gt(0).max(20_000);
 /** A length that may be nought: [0, 20 m]. */

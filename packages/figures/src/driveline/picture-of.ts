@@ -19,7 +19,7 @@ export interface PictureRequest {
 
 /** What the figures draw from, for one driveline of a case. */
 export function drivelinePictureOf({ case: document, driveline: index, gauging, analysis, language }: PictureRequest): DrivelinePicture {
-  const driveline = toDriveline(document, index);
+  const driveline = toDriveline(document, index, gauging);
   const { runs, sections, joints, axle } = document.drivelines[index] as Case["drivelines"][number];
   const nameOf = namesOf(document, index, catalogueOf(language));
   const headings = gauging === null ? [] : (document.gauging?.[gauging]?.headings ?? []);
