@@ -1,4 +1,13 @@
-import { analyseCase, type Case, judgedCorrections, type Restored, restore, toCorrectionInput } from "@halfturn/casefile";
+import {
+  analyseCase,
+  type Case,
+  judgedCorrections,
+  type NewCase,
+  newCase,
+  type Restored,
+  restore,
+  toCorrectionInput,
+} from "@halfturn/casefile";
 import { type Change, type PlanOptions, plan, predict } from "@halfturn/engine/correction";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { FULL_DRAWS } from "./draws.js";
@@ -21,7 +30,7 @@ const stopSignal = (work: number) => ({
 export const calculations = {
   analyse: (document: Case, draws: number) => analyseCase(document, {}, { draws, seed: SEED, accepted: [] }),
 
-  predict: (document: Case, changes: readonly Change[]) => predict(toCorrectionInput(document, settings(FULL_DRAWS)), changes),
+  predict: (document: Case, changes: readonly Change[], draws: number) => predict(toCorrectionInput(document, settings(draws)), changes),
 
   judge: (document: Case) => judgedCorrections(document, settings(FULL_DRAWS)),
 
@@ -36,6 +45,8 @@ export const calculations = {
   stop: (work: number): void => {
     stopped.add(work);
   },
+
+  newCase: (wanted: NewCase): Case => newCase(wanted),
 
   /** Reads a case file as it came: checked here, where the schema lives. */
   restore: (text: string): Restored => restore(text),

@@ -1,7 +1,8 @@
-import type { Case, Restored } from "@halfturn/casefile";
+import type { Case, NewCase, Restored } from "@halfturn/casefile";
 import type { Change, PlanOptions } from "@halfturn/engine/correction";
 import { proxy, type Remote, wrap } from "comlink";
 import type { Calculations } from "./calculations.js";
+import { FULL_DRAWS, QUICK_DRAWS } from "./draws.js";
 
 type Answer<Name extends keyof Calculations> = Awaited<ReturnType<Calculations[Name]>>;
 
@@ -29,11 +30,19 @@ export const analyseFully = (document: Case, draws: number): Promise<Answer<"ana
 
 /** What the vehicle will do after the changes, in every state of the case. */
 export const predictCase = (document: Case, changes: readonly Change[]): Promise<Answer<"predict">> =>
-  thorough().predict(document, changes);
+  thorough().predict(document, changes, FULL_DRAWS);
+
+/** The same from few draws, while a slider is moved. */
+export const predictQuickly = (document: Case, changes: readonly Change[]): Promise<Answer<"predict">> =>
+  quick().predict(document, changes, QUICK_DRAWS);
 
 /** Every correction of the case held against the gauging after it. */
 export const judgeCorrections = (document: Case): Promise<Answer<"judge">> => thorough().judge(document);
 
+/** An empty case for a layout. */
+export const makeCase = (wanted: NewCase): Promise<Case> => quick().newCase(wanted);
+
+/** A case from the text of its file, checked by the schema. */
 export const restoreCase = (text: string): Promise<Restored> => quick().restore(text);
 
 export interface PlanWork {

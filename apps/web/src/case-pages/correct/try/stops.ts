@@ -1,0 +1,35 @@
+import { type Adjuster, amountsOf, type Change, type CorrectionInput } from "@halfturn/engine/correction";
+
+/** Where the slider of an adjuster can stand: what is in stock and nought, rising, in the engine's unit. */
+export interface Stops {
+  readonly adjuster: Adjuster;
+  readonly amounts: readonly number[];
+}
+
+const mountingOf = (adjuster: Adjuster, { drivelines }: CorrectionInput) =>
+  adjuster.kind === "support-drop"
+    ? (drivelines
+        .find(({ driveline }) => driveline.id === adjuster.drivelineId)
+        ?.supports.find(({ jointId }) => jointId === adjuster.jointId)?.mounted ?? null)
+    : null;
+
+export const stopsOf = (input: CorrectionInput): readonly Stops[] =>
+  input.adjusters.map((adjuster) => ({
+    adjuster,
+    amounts: [...amountsOf(adjuster, mountingOf(adjuster, input)), 0].sort((a, b) => a - b),
+  }));
+
+/** The stop nearest to an amount: what was worked out elsewhere may differ in its last digit. */
+export function placeOf({ amounts }: Stops, amount: number): number {
+  let best = 0;
+  amounts.forEach((one, k) => {
+    if (Math.abs(one - amount) < Math.abs((amounts[best] ?? 0) - amount)) best = k;
+  });
+  return best;
+}
+
+/** The changes with one adjuster at another amount; nought is no change. */
+export const withAmount = (changes: readonly Change[], adjusterId: string, amount: number): readonly Change[] => [
+  ...changes.filter((change) => change.adjusterId !== adjusterId),
+  ...(amount === 0 ? [] : [{ adjusterId, amount }]),
+];
