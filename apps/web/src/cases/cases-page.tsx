@@ -7,6 +7,7 @@ import { LinkButton } from "../controls/link-button.js";
 import { Message } from "../controls/message.js";
 import { shelf } from "../device/device.js";
 import type { DeviceCase } from "../device/device-case.js";
+import { SettingsButton } from "../settings/settings-button.js";
 import { PageFrame } from "../shell/page-frame.js";
 import { useWords } from "../words/use-words.js";
 import styles from "./cases-page.module.css";
@@ -24,14 +25,7 @@ export function CasesPage() {
     if (id) void navigate({ to: "/cases/$id/$step", params: { id, step: "describe" } });
   };
   return (
-    <PageFrame
-      title={words.title}
-      actions={
-        <LinkButton to="/settings" kind="quiet" label={words.settings}>
-          <span aria-hidden="true">⚙</span>
-        </LinkButton>
-      }
-    >
+    <PageFrame title={words.title} actions={<SettingsButton />}>
       <LinkButton to="/cases/new" kind="main" size="large">
         {words.newCase}
       </LinkButton>

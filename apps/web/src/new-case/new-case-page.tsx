@@ -1,6 +1,7 @@
 import { LAYOUTS, type Layout, newCase } from "@halfturn/casefile";
 import { useNavigate } from "@tanstack/react-router";
 import { Button } from "../controls/button.js";
+import { Icon } from "../controls/icon.js";
 import { LinkButton } from "../controls/link-button.js";
 import { shelf } from "../device/device.js";
 import { newId } from "../device/new-id.js";
@@ -22,7 +23,7 @@ export function NewCasePage() {
       title={words.title}
       back={
         <LinkButton to="/cases" kind="quiet" label={words.back}>
-          <span aria-hidden="true">‹</span>
+          <Icon name="back" />
         </LinkButton>
       }
     >

@@ -1,4 +1,7 @@
+import { useState } from "react";
 import { Choice, type Option } from "../controls/choice.js";
+import { TextEntry } from "../controls/text-entry.js";
+import { deviceName, renameDevice } from "../device/device-name.js";
 import type { ChosenSettings } from "../device/settings.js";
 import { useWords } from "../words/use-words.js";
 import { useSettings } from "./settings-context.js";
@@ -17,6 +20,11 @@ const chosenWith = <Key extends keyof ChosenSettings>(chosen: ChosenSettings, ke
 export function SettingsForm() {
   const words = useWords(settingsWords);
   const { chosen, choose } = useSettings();
+  const [name, setName] = useState(deviceName);
+  const rename = (next: string): void => {
+    renameDevice(next);
+    setName(next);
+  };
   const device: Option<string> = { value: DEVICE, label: words.asDevice };
   const row = (key: keyof ChosenSettings, label: string, options: readonly Option<string>[]) => (
     <Choice
@@ -41,6 +49,7 @@ export function SettingsForm() {
         { value: "en", label: <span lang="en">English</span> },
         { value: "es", label: <span lang="es">Español</span> },
       ])}
+      <TextEntry label={words.device} help={words.deviceHelp} value={name} onChange={rename} />
     </div>
   );
 }

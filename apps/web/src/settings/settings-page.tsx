@@ -1,5 +1,6 @@
 import { useCanGoBack, useNavigate, useRouter } from "@tanstack/react-router";
 import { Button } from "../controls/button.js";
+import { Icon } from "../controls/icon.js";
 import { PageFrame } from "../shell/page-frame.js";
 import { useWords } from "../words/use-words.js";
 import { SettingsForm } from "./settings-form.js";
@@ -15,7 +16,7 @@ export function SettingsPage() {
       title={words.title}
       back={
         <Button kind="quiet" label={words.back} onPress={() => (canGoBack ? history.back() : void navigate({ to: "/cases" }))}>
-          <span aria-hidden="true">‹</span>
+          <Icon name="back" />
         </Button>
       }
     >

@@ -12,6 +12,9 @@ interface SettingsWords {
   readonly metric: string;
   readonly us: string;
   readonly language: string;
+  readonly close: string;
+  readonly device: string;
+  readonly deviceHelp: string;
 }
 
 export const settingsWords: ByLanguage<SettingsWords> = {
@@ -27,6 +30,9 @@ export const settingsWords: ByLanguage<SettingsWords> = {
     metric: "Metric",
     us: "US",
     language: "Language",
+    close: "Close",
+    device: "Name of this device",
+    deviceHelp: "Stands beside every change that is sent from here.",
   },
   es: {
     title: "Ajustes",
@@ -40,5 +46,8 @@ export const settingsWords: ByLanguage<SettingsWords> = {
     metric: "Métricas",
     us: "EE. UU.",
     language: "Idioma",
+    close: "Cerrar",
+    device: "Nombre de este dispositivo",
+    deviceHelp: "Acompaña cada cambio que se envía desde aquí.",
   },
 };

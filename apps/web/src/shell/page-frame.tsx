@@ -17,6 +17,8 @@ export const PageFrame = ({ title, back, actions, children }: PageFrameProps) =>
       <h1 className={styles.title}>{title}</h1>
       {actions}
     </header>
-    <main className={styles.page}>{children}</main>
+    <main className={styles.page}>
+      <div className={styles.column}>{children}</div>
+    </main>
   </div>
 );

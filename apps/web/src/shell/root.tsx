@@ -1,12 +1,15 @@
-import { Outlet, useRouter } from "@tanstack/react-router";
-import { RouterProvider } from "react-aria-components";
+import { Outlet } from "@tanstack/react-router";
+import { ConnectionNotice } from "./connection-notice.js";
+import styles from "./root.module.css";
+import { UpdateNotice } from "./update-notice.js";
 
 /** Around every page. */
-export function Root() {
-  const router = useRouter();
-  return (
-    <RouterProvider navigate={(to) => void router.navigate({ to })}>
-      <Outlet />
-    </RouterProvider>
-  );
-}
+export const Root = () => (
+  <div className={styles.root}>
+    <div>
+      <UpdateNotice />
+      <ConnectionNotice />
+    </div>
+    <Outlet />
+  </div>
+);

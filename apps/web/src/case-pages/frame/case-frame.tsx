@@ -1,8 +1,10 @@
 import { Suspense } from "react";
 import { Button } from "../../controls/button.js";
+import { Icon } from "../../controls/icon.js";
 import { LinkButton } from "../../controls/link-button.js";
 import { Message } from "../../controls/message.js";
 import type { OpenCase } from "../../device/open-case.js";
+import { SettingsButton } from "../../settings/settings-button.js";
 import { useSettings } from "../../settings/settings-context.js";
 import { useWords } from "../../words/use-words.js";
 import { useCalculation } from "../../worker/use-calculation.js";
@@ -26,18 +28,16 @@ export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly st
     <div className={styles.frame}>
       <header className={styles.head}>
         <LinkButton to="/cases" kind="quiet" label={words.allCases}>
-          <span aria-hidden="true">‹</span>
+          <Icon name="back" />
         </LinkButton>
         <h1 className={styles.title}>{document.title || words.untitled}</h1>
         <Button kind="quiet" onPress={open.undo} isDisabled={!open.canUndo()} label={words.undo}>
-          <span aria-hidden="true">↶</span>
+          <Icon name="undo" />
         </Button>
         <Button kind="quiet" onPress={open.redo} isDisabled={!open.canRedo()} label={words.redo}>
-          <span aria-hidden="true">↷</span>
+          <Icon name="redo" />
         </Button>
-        <LinkButton to="/settings" kind="quiet" label={words.settings}>
-          <span aria-hidden="true">⚙</span>
-        </LinkButton>
+        <SettingsButton />
       </header>
       <main className={styles.page}>
         <div className={styles.column}>

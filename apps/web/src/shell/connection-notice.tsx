@@ -1,0 +1,13 @@
+import { useSyncExternalStore } from "react";
+import { sync } from "../device/device.js";
+import { useWords } from "../words/use-words.js";
+import { Notice } from "./notice.js";
+import { shellWords } from "./shell-words.js";
+
+/** Says when the server cannot be reached, and what waits for it. */
+export function ConnectionNotice() {
+  const words = useWords(shellWords);
+  const { connection, waiting } = useSyncExternalStore(sync.subscribe, sync.status);
+  if (connection !== "unreachable") return null;
+  return <Notice tone="doubt">{waiting > 0 ? words.offlineWaiting(waiting) : words.offline}</Notice>;
+}
