@@ -32,9 +32,9 @@ export interface Contribution extends PartOrderName {
 export interface Abstained {
   /**
    * coincidence: this run cannot part the likeliest order from another. fold-back: it may be one above half the rate. loose-speed: the speed is known so loosely
-   * that it may be another. several: two or more are about as large. nothing: none stands out of the noise.
+   * that it may be another. several: two or more are about as large. too-little: the largest explains next to nothing. nothing: none stands out of the noise.
    */
-  readonly reason: "coincidence" | "fold-back" | "loose-speed" | "several" | "nothing";
+  readonly reason: "coincidence" | "fold-back" | "loose-speed" | "several" | "too-little" | "nothing";
   /** The orders among which it remains open. */
   readonly between: readonly PartOrderName[];
 }

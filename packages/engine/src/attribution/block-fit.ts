@@ -35,6 +35,8 @@ export function waveOf(angles: Float64Array, perTurn: number): Wave {
   return { cosine, sine };
 }
 
+const LEAST = 1e-10;
+
 /**
  * Fits all orders at once by least squares, with an offset and a drift: orders that lie close share out what is theirs instead of each claiming it all.
  * channels: as many samples each as the waves. Source: JCGM 100:2008, H.3 (least squares and its covariance).
@@ -51,6 +53,8 @@ export function fitBlock(channels: readonly Float64Array[], waves: readonly Wave
       normal.set(i, j, product);
       normal.set(j, i, product);
     }
+  // So little that no digit that counts changes, but two columns that happen to be one no longer stop the work: they share what is theirs.
+  for (let i = 0; i < columns.length; i++) normal.set(i, i, normal.get(i, i) + LEAST * length);
   const covariance = inverse(normal);
   return channels.map((samples) => {
     const solution = covariance.mmul(Matrix.columnVector(columns.map((column) => dot(column, samples))));

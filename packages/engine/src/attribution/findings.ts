@@ -28,7 +28,13 @@ export function findingsOf(evidence: Evidence, result: Omit<Attribution, "findin
     ...abstentions(result),
     ...speedFindings(evidence),
     ...(result.verdict !== null && result.unexplainedShare > MOSTLY
-      ? [warn("attribution.mostly-unexplained", { unexplainedShare: result.unexplainedShare })]
+      ? [
+          warn("attribution.mostly-unexplained", {
+            part: result.verdict.part,
+            order: result.verdict.order,
+            unexplainedShare: result.unexplainedShare,
+          }),
+        ]
       : []),
     ...result.resonances.map(({ frequency, excitedBy, share }) =>
       warn("attribution.resonance", { frequencyHz: frequency, excitedBy, ...(share === null ? {} : { energyShare: share }) }),
@@ -50,12 +56,19 @@ const note = (code: AttributionFinding["code"], params: AttributionFinding["para
   severity: "note",
 });
 
-function abstentions({ abstained, coincidences }: Omit<Attribution, "findings">): readonly AttributionFinding[] {
+function abstentions({
+  abstained,
+  coincidences,
+  contributions,
+  unexplainedShare,
+}: Omit<Attribution, "findings">): readonly AttributionFinding[] {
   if (abstained === null) return [];
   const { reason, between } = abstained;
   const [first, ...others] = between;
   if (first === undefined || reason === "nothing") return [note("attribution.nothing-found", {})];
-  if (reason === "fold-back" && others.length === 0) return [];
+  if (reason === "too-little") return [warn("attribution.mostly-unexplained", { part: first.part, order: first.order, unexplainedShare })];
+  // An order above half the rate that was found as such has a finding of its own.
+  if (reason === "fold-back" && contributions.some((one) => sameOrder(one, first) && !one.observable)) return [];
   return others.map((other) => {
     if (reason === "coincidence") {
       const pair = coincidences.find(
@@ -107,11 +120,10 @@ function beats({ readings }: Evidence, contributions: readonly Contribution[]): 
 
 /** Orders above half the rate that were found where they fold to. */
 const foldedBack = ({ readings, input }: Evidence): readonly AttributionFinding[] =>
-  readings[0].folded.flatMap(({ line, presence, frequency }) => {
+  readings[0].folded.flatMap(({ lines, presence, frequency }) => {
     const seenHz = foldedFrequency(frequency, input.channels[0]?.samples.rate ?? 0);
-    return presence > SURELY
-      ? [warn("attribution.folded-back", { part: line.part, order: line.order, frequencyHz: frequency, seenHz })]
-      : [];
+    if (presence <= SURELY) return [];
+    return lines.map(({ part, order }) => warn("attribution.folded-back", { part, order, frequencyHz: frequency, seenHz }));
   });
 
 /** Orders of which the recording says nothing, with the place where they would show. */

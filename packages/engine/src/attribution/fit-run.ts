@@ -1,7 +1,7 @@
 import type { ShaftAngle } from "../signal/shaft-angle.js";
 import { fitBlock, waveOf } from "./block-fit.js";
 import type { NoisyBlock } from "./line-amplitude.js";
-import type { FitColumn, OrderLine } from "./order-lines.js";
+import type { FitColumn } from "./order-lines.js";
 import { type Band, noiseAround, type ResidualPower, residualPowers } from "./residual-noise.js";
 import type { Run } from "./run.js";
 import { foldedFrequency } from "./sensor-checks.js";
@@ -35,7 +35,7 @@ export interface RunFit {
 }
 
 export interface FoldedCourse extends ColumnCourse {
-  readonly line: OrderLine;
+  readonly column: FitColumn;
   /** Blocks in which it would lie on a column and so cannot be told from it, by index of the column. */
   readonly hiddenBehind: ReadonlyMap<number, readonly number[]>;
 }
@@ -64,14 +64,14 @@ export function* fitRun(
   run: Run,
   angle: ShaftAngle,
   columns: readonly FitColumn[],
-  folding: readonly OrderLine[],
+  folding: readonly FitColumn[],
   count: number,
   factor: number,
 ): Generator<number, RunFit> {
   const edges = blockEdges(run, angle, count);
   const powerOf = residualPowers(run.rate);
   const courses = columns.map(() => emptyCourse(run.readers.length));
-  const folded = folding.map((line) => ({ line, ...emptyCourse(run.readers.length), hiddenBehind: new Map<number, number[]>() }));
+  const folded = folding.map((column) => ({ column, ...emptyCourse(run.readers.length), hiddenBehind: new Map<number, number[]>() }));
   const places: BlockPlace[] = [];
   const squares = run.readers.map(() => 0);
   const residualSquares = run.readers.map(() => 0);
@@ -85,12 +85,7 @@ export function* fitRun(
     const bandOf = (perTurn: number): Band => ({ low: perTurn * factor * turns.low, high: perTurn * factor * turns.high });
     const shown = columns.flatMap(({ perTurn }, j) => (bandOf(perTurn).high < run.limit ? [{ j, perTurn, band: bandOf(perTurn) }] : []));
     const seconds = (to - from) / run.rate;
-    const extra = folded.flatMap((course) => {
-      const at = foldedFrequency(course.line.perTurn * factor * turns.middle, run.rate);
-      const behind = shown.find(({ perTurn }) => Math.abs(perTurn * factor * turns.middle - at) * seconds < HIDDEN);
-      if (behind) course.hiddenBehind.set(behind.j, [...(course.hiddenBehind.get(behind.j) ?? []), block]);
-      return behind ? [] : [{ course, perTurn: course.line.perTurn, band: { low: at, high: at } }];
-    });
+    const extra = foldedWaves(folded, shown, turns.middle * factor, run.rate, seconds, block);
     const fitted = [...shown.map(({ j, perTurn, band }) => ({ course: courses[j] as MutableCourse, perTurn, band })), ...extra];
     const waves = fitted.map(({ perTurn }) => waveOf(angles, perTurn * factor));
     const fits = fitBlock(
@@ -127,6 +122,26 @@ function ratioOfHalves(places: readonly BlockPlace[], middle: number): number {
   const mean = (part: readonly BlockPlace[]): number => part.reduce((sum, { turnsPerSecond }) => sum + turnsPerSecond / part.length, 0);
   const [slower, faster] = [places.filter((p) => p.turnsPerSecond < middle), places.filter((p) => p.turnsPerSecond >= middle)];
   return slower.length === 0 || faster.length === 0 ? 1 : mean(faster) / mean(slower);
+}
+
+interface Shown {
+  readonly j: number;
+  readonly perTurn: number;
+}
+type MutableFold = MutableCourse & { readonly column: FitColumn; readonly hiddenBehind: Map<number, number[]> };
+
+/** Orders above half the rate that stand alone in a block where they fold to; those that lie on a column are noted, those near 0 Hz, half the rate or one another left out. */
+function foldedWaves(folded: readonly MutableFold[], shown: readonly Shown[], turns: number, rate: number, seconds: number, block: number) {
+  const near = (a: number, b: number): boolean => Math.abs(a - b) * seconds < HIDDEN;
+  const taken = [0, rate / 2];
+  return folded.flatMap((course) => {
+    const at = foldedFrequency(course.column.perTurn * turns, rate);
+    const behind = shown.find(({ perTurn }) => near(perTurn * turns, at));
+    if (behind) course.hiddenBehind.set(behind.j, [...(course.hiddenBehind.get(behind.j) ?? []), block]);
+    if (behind || taken.some((other) => near(other, at))) return [];
+    taken.push(at);
+    return [{ course, perTurn: course.column.perTurn, band: { low: at, high: at } }];
+  });
 }
 
 interface MutableCourse {

@@ -20,9 +20,9 @@ export interface MeasuredColumn {
   readonly probability: number;
 }
 
-/** An order above half the rate, as it was found where it folds to. */
+/** Orders above half the rate that fall together, as it was found where it folds to. */
 export interface MeasuredFold {
-  readonly line: OrderLine;
+  readonly lines: readonly OrderLine[];
   readonly share: number;
   readonly presence: number;
   /** Middle of the true frequencies at which it was looked for, Hz; 0 where it was hidden throughout. */
@@ -46,13 +46,14 @@ export function* readRun(run: Run, input: AttributionInput, angle: ShaftAngle, s
   const seen = run.lines.filter(({ observable }) => observable);
   const turns = (run.wheelTurns * reference.perWheelTurn) / blocks;
   const columns = fitColumns(seen, turns);
-  const folding = filter === null ? run.lines.filter((line) => !line.observable && foldsBack(line, run, input)) : [];
+  const above = filter === null ? run.lines.filter((line) => !line.observable && foldsBack(line, run, input)) : [];
+  const folding = fitColumns(above, turns);
   const fit = yield* fitRun(run, angle, columns, folding, blocks, scale);
   const heard = believed(input);
   const folded = fit.folded.map((course): MeasuredFold => {
     const evidence = evidenceOf(course.blocks.map(squareOrNull), fit, run, blocks, heard);
     const frequency = course.frequencies.reduce((sum, f) => sum + f / course.frequencies.length, 0);
-    return { line: course.line, share: evidence.share, presence: evidence.noiseUnits > 0 ? presence(evidence) : 0, frequency };
+    return { lines: course.column.lines, share: evidence.share, presence: evidence.noiseUnits > 0 ? presence(evidence) : 0, frequency };
   });
   const measured = columns.map((column, j) => {
     const overlaid = blocksOverlaid(fit, folded, j);

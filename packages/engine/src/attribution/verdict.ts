@@ -6,6 +6,10 @@ import type { RunReading } from "./read-run.js";
 
 /** Likelier than not. */
 const LIKELY = 0.5;
+/** An order that explains less of the vibration than this is not its cause, however sure it is that it is there (common practice, no source). */
+const TOO_LITTLE = 0.05;
+/** An order above half the rate that reaches this share of the largest one may well be larger: a filter nobody knows has weakened it. */
+const LOUD = 0.2;
 /** Odds of some 400 to 1. */
 const SURELY = 6;
 /** A folded order that hides behind a column in this share of its blocks cannot be told from it. */
@@ -31,14 +35,14 @@ export function verdictOf(
   const other = tops.slice(1).filter((line): line is PartOrderName => line !== undefined && group.every((one) => !sameOrder(one, line)));
   const alone = probabilityOf(contributions, first) ?? 0;
   const shadow = shadowOf(best, first);
-  const louder = best.folded.filter(
-    ({ presence, share }) => presence > SURELY && share > (best.columns[columnOf(best, first)]?.share ?? 0),
-  );
+  const ownShare = best.columns[columnOf(best, first)]?.share ?? 0;
+  const louder = best.folded.filter(({ presence, share }) => presence > SURELY && share > LOUD * ownShare);
   if (louder.length > 0)
     return abstain(
       "fold-back",
-      louder.map(({ line }) => line),
+      louder.flatMap(({ lines }) => lines),
     );
+  if (ownShare < TOO_LITTLE) return abstain("too-little", [first]);
   if (group.length > 1 && together > LIKELY) return abstain("coincidence", group);
   if (alone > LIKELY && shadow.length === 0)
     return { verdict: { part: first.part, order: first.order, probability: alone }, abstained: null };
@@ -76,7 +80,7 @@ function unpartedFrom(run: RunReading, line: PartOrderName): readonly PartOrderN
 /** Orders above half the rate that would have folded onto this line for most of the run. */
 function shadowOf(run: RunReading, line: PartOrderName): readonly PartOrderName[] {
   const j = columnOf(run, line);
-  return run.fit.folded.flatMap(({ line: folded, hiddenBehind }) =>
-    (hiddenBehind.get(j)?.length ?? 0) > HIDDEN_SHARE * run.fit.places.length ? [folded] : [],
+  return run.fit.folded.flatMap(({ column, hiddenBehind }) =>
+    (hiddenBehind.get(j)?.length ?? 0) > HIDDEN_SHARE * run.fit.places.length ? column.lines : [],
   );
 }
