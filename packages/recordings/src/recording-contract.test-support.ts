@@ -121,7 +121,7 @@ export function keepsRecordingContract(form: FormUnderTest): void {
           samples.map(() => "acceleration"),
         );
       }),
-      { numRuns: 25 },
+      { numRuns: 15 },
     );
   });
 

@@ -24,17 +24,30 @@ export function isNumbers(cells: readonly string[], mark: number): boolean {
   return values.every(({ kind }) => kind !== "other") && values.some(({ kind }) => kind === "number");
 }
 
+/** Several columns before one: a line that broke off is one number in any dialect. Then more rows, then more columns. */
+function better(a: Scored, b: Scored): Scored {
+  const [manyA, manyB] = [a.columns > 1, b.columns > 1];
+  if (manyA !== manyB) return manyA ? a : b;
+  return b.rows > a.rows || (b.rows === a.rows && b.columns > a.columns) ? b : a;
+}
+
+interface Scored {
+  readonly dialect: Dialect;
+  readonly columns: number;
+  readonly rows: number;
+}
+
 /**
  * The dialect in which the most lines are rows of numbers, of as many cells as the lines around them; null where no line is one.
- * Of several alike the one with more columns: "1;2" is two numbers and no text.
+ * Of several alike the one with more columns.
  */
 export function sniffDialect(lines: readonly string[]): Dialect | null {
-  const scored = DIALECTS.map((dialect) => {
+  const scored = DIALECTS.map((dialect): Scored => {
     const rows = lines.map((line) => splitLine(line, dialect.separator)).filter((cells) => isNumbers(cells, dialect.mark));
     const columns = commonest(rows.map(({ length }) => length));
     return { dialect, columns, rows: rows.filter(({ length }) => length === columns).length };
   });
-  const best = scored.reduce((a, b) => (b.rows > a.rows || (b.rows === a.rows && b.columns > a.columns) ? b : a));
+  const best = scored.reduce(better);
   return best.rows === 0 ? null : best.dialect;
 }
 

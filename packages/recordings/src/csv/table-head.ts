@@ -50,7 +50,9 @@ export async function readTableHead(source: ByteSource): Promise<RecordingResult
 function headOf(headings: readonly string[], dialect: Dialect, row: Line): RecordingResult<TableHead> {
   if (headings.length > MOST_COLUMNS)
     return recordingFault("recording.too-many", `line ${row.number}`, { of: "channels", limit: MOST_COLUMNS });
-  const columns = headings.map((heading, index) => columnName(heading === "" ? `column_${index + 1}` : heading));
+  // A separator at the end of every line makes a column that nobody meant.
+  const named = headings.slice(0, headings.findLastIndex((heading) => heading !== "") + 1);
+  const columns = named.map((heading, index) => columnName(heading === "" ? `column_${index + 1}` : heading));
   const seen = new Set<string>();
   for (const { id, quantity } of columns) {
     if (seen.has(id) && quantity !== "time") return recordingFault("recording.duplicate-column", `column ${id}`, { column: id });

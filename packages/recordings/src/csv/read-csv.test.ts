@@ -1,0 +1,96 @@
+import { describe, expect, it } from "vitest";
+import { memorySource } from "../bytes/byte-source.js";
+import { encodeText } from "../bytes/decode-text.js";
+import { openRecording } from "../open-recording.js";
+import { opened, readAll } from "../recording-contract.test-support.js";
+
+const table = (text: string): Promise<Awaited<ReturnType<typeof opened>>> => opened(encodeText(text));
+
+async function faultOf(text: string): Promise<unknown> {
+  const recording = await openRecording(memorySource(encodeText(text)));
+  if (!recording.ok) return recording;
+  for await (const block of recording.value.read({ track: 0, channels: recording.value.tracks[0]?.channels.map((_, k) => k) ?? [] }))
+    if (!block.ok) return block;
+  return null;
+}
+
+const SAME = { times: [0, 0.5], values: [[1.5, -2]] };
+
+describe("readCsv", () => {
+  it.each([
+    ["commas", "time_s,accel_z_ms2\n0,1.5\n0.5,-2\n"],
+    ["semicolons and decimal commas", "time_s;accel_z_ms2\n0;1,5\n0,5;-2\n"],
+    ["tabs", "time_s\taccel_z_ms2\n0\t1.5\n0.5\t-2\n"],
+    ["tabs and decimal commas", "time_s\taccel_z_ms2\n0\t1,5\n0,5\t-2\n"],
+    ["a byte order mark and Windows line ends", "\ufefftime_s,accel_z_ms2\r\n0,1.5\r\n0.5,-2\r\n"],
+    ["no last line end", "time_s,accel_z_ms2\n0,1.5\n0.5,-2"],
+    ["blanks, quotes and empty lines", 'time_s, "accel_z_ms2"\n\n "0" , 1.5\n0.5,"-2"\n\n'],
+    ["a preamble and comments", "# logger 3\nserial: 17\ntime_s,accel_z_ms2\n0,1.5\n# half way\n0.5,-2\n"],
+    ["the names in a comment", "# time_s,accel_z_ms2\n0,1.5\n0.5,-2\n"],
+    ["units on a line of their own", "time,accel_z\ns,m/s^2\n0,1.5\n0.5,-2\n"],
+    ["units in brackets on a line of their own", "time;accel_z\n(s);(m/s^2)\n0;1.5\n0.5;-2\n"],
+    ["a separator that is announced", "sep=;\ntime_s;accel_z_ms2\n0;1.5\n0.5;-2\n"],
+    ["separators at the end of lines", "time_s,accel_z_ms2,\n0,1.5,\n0.5,-2,\n"],
+    ["milliseconds", "time_ms,accel_z_ms2\n0,1.5\n500,-2\n"],
+    ["a column of words that nobody asked for", "time_s,accel_z_ms2\n0,1.5\n0.5,-2\n"],
+  ])("reads %s", async (_, text) => {
+    const recording = await table(text);
+    expect(recording.tracks[0]?.channels[0]).toMatchObject({ quantity: "acceleration" });
+    expect(await readAll(recording)).toMatchObject(SAME);
+  });
+
+  it("reads Latin-1 headings", async () => {
+    const bytes = Uint8Array.from("time_s,accel (m/s\xb2)\n0,1.5\n0.5,-2\n", (letter) => letter.charCodeAt(0));
+    const recording = await opened(bytes);
+    expect(recording.tracks[0]?.channels[0]).toMatchObject({ unit: "m/s²", quantity: "acceleration" });
+    expect(await readAll(recording)).toEqual(SAME);
+  });
+
+  it("gives a column of speeds the clock to its left", async () => {
+    const recording = await table("time_s,accel_z_ms2,gps_time_s,speed_kmh\n0,1,0.25,36\n0.5,2,1.25,72\n1,3,,\n1.5,4,,\n");
+    expect(recording.tracks.map(({ channels }) => channels.map(({ id }) => id))).toEqual([["accel_z_ms2"], ["speed_kmh"]]);
+    expect(await readAll(recording, 0)).toEqual({ times: [0, 0.5, 1, 1.5], values: [[1, 2, 3, 4]] });
+    expect(await readAll(recording, 1)).toEqual({ times: [0.25, 1.25], values: [[10, 20]] });
+  });
+
+  it("gives missing values as none", async () => {
+    const recording = await table("time_s,accel_z_ms2,speed_kmh\n0,1,36\n0.5,,\n1,NaN,n/a\n1.5,4,72\n");
+    expect(await readAll(recording)).toEqual({
+      times: [0, 0.5, 1, 1.5],
+      values: [
+        [1, Number.NaN, Number.NaN, 4],
+        [10, Number.NaN, Number.NaN, 20],
+      ],
+    });
+  });
+
+  it("leaves out a last line that broke off, and says so", async () => {
+    const recording = await table("time_s,accel_z_ms2,x_g\n0,1,1\n0.5,2,1\n1,3");
+    const notes: string[] = [];
+    for await (const block of recording.read({ track: 0, channels: [0] }))
+      if (block.ok) notes.push(...block.value.notes.map(({ code, path }) => `${code} ${path}`));
+    expect((await readAll(recording)).times).toEqual([0, 0.5]);
+    expect(notes).toEqual(["recording.last-line-broke-off line 4"]);
+  });
+
+  it.each([
+    ["", "recording.empty", ""],
+    ["\n\n", "recording.empty", ""],
+    ["hello\nworld\n", "recording.no-samples", ""],
+    ["accel_z_ms2,speed_kmh\n1,2\n", "recording.no-time", ""],
+    ["0,1\n1,2\n", "recording.no-column-names", "line 1"],
+    ["a,b\n0,1,2\n1,2,3\n", "recording.no-column-names", "line 2"],
+    ["time_s,x_g,x_g\n0,1,2\n", "recording.duplicate-column", "column x_g"],
+    ["time_s,x_g\n0,1\n1,2\n2,oops\n3,4\n", "recording.not-a-number", "line 4"],
+    ["time_s,x_g\n0,1\n1,2\n2\n3,4\n", "recording.columns-differ", "line 4"],
+    ["time_s,x_g\n0,1\n1,2\n2,1,7\n3,4\n", "recording.columns-differ", "line 4"],
+    ["time_s\n0\n1\n", "recording.no-samples", ""],
+    [`time_s,x_g\n0,1\n${"9".repeat(3_000_000)}`, "recording.line-too-long", "line 3"],
+  ])("refuses %j", async (text, code, path) => {
+    expect(await faultOf(text)).toMatchObject({ ok: false, code, path });
+  });
+
+  it("says which cell is no number", async () => {
+    expect(await faultOf("time_s,x_g\n0,1\n1,fast\n2,2\n")).toMatchObject({ params: { line: 3, column: "x_g", found: "fast" } });
+  });
+});
