@@ -4,3 +4,4 @@ export * from "./gauging.js";
 export { fitLinear, type LinearFit } from "./linear-fit.js";
 export { observationsOf } from "./observation.js";
 export * from "./pose-model.js";
+export { standingFindings } from "./standing-findings.js";

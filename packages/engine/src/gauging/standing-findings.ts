@@ -1,8 +1,8 @@
 import type { Finding } from "../findings/index.js";
 import type { Gauging } from "./gauging.js";
 
-/** Whether the vehicle stood as it drives while it was gauged. */
-export function standingFindings({ rideHeight, wheels, path }: Gauging): readonly Finding[] {
+/** Findings on whether the vehicle stood as it drives while it was gauged, so that they can be told before the first reading; `path` is that of the gauging. */
+export function standingFindings({ rideHeight, wheels, path }: Pick<Gauging, "rideHeight" | "wheels" | "path">): readonly Finding[] {
   const findings: Finding[] = [];
   const state = `${path}.state`;
   if (rideHeight === "drooped" || rideHeight === "compressed") {

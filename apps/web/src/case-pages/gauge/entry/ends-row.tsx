@@ -1,0 +1,39 @@
+import type { ReactNode } from "react";
+import { ToggleButton } from "react-aria-components";
+import styles from "./ends-row.module.css";
+
+export interface EndButton {
+  readonly label: string;
+  readonly isChosen: boolean;
+  readonly onPress: () => void;
+}
+
+export interface EndsRowProps {
+  readonly label: string;
+  readonly left: EndButton;
+  readonly right: EndButton;
+  /** Stands under both where pressing one keeps the reading as well. */
+  readonly note: string | null;
+  readonly children: ReactNode;
+}
+
+/** The two ends, each on the hand where one sees it, and the reading between them. */
+export function EndsRow({ label, left, right, note, children }: EndsRowProps) {
+  const end = ({ label: name, isChosen, onPress }: EndButton, hand: "left" | "right") => (
+    <ToggleButton className={`${styles.end} ${styles[hand]}`} isSelected={isChosen} onPress={onPress} preventFocusOnPress>
+      <span className={styles.arrow} aria-hidden="true">
+        {hand === "left" ? "◣" : "◢"}
+      </span>
+      <span>{name}</span>
+      {note === null ? null : <span className={styles.note}>{note}</span>}
+    </ToggleButton>
+  );
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset would ask for a legend in sight, and there is no room for one
+    <div className={styles.row} role="group" aria-label={label}>
+      {end(left, "left")}
+      {children}
+      {end(right, "right")}
+    </div>
+  );
+}

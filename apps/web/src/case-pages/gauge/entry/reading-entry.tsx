@@ -1,0 +1,100 @@
+import type { CaseDriveline } from "@halfturn/casefile";
+import { catalogueOf, type NameOf } from "@halfturn/words";
+import { type ReactNode, useId } from "react";
+import { NumberPad } from "../../../controls/number-pad.js";
+import { afterKey } from "../../../controls/pad-text.js";
+import { useLanguage, useWords } from "../../../words/use-words.js";
+import { endOnScreen, type ScreenSide } from "../model/ends.js";
+import { offPlumb } from "../model/entry-text.js";
+import type { ReadingStep } from "../model/step.js";
+import { gaugeWords } from "../words/gauge-catalogue.js";
+import type { GaugeWords } from "../words/gauge-words.js";
+import { DrawnEnds } from "./drawn-ends.js";
+import { EndsRow } from "./ends-row.js";
+import { PlaceDrawing } from "./place-drawing.js";
+import styles from "./reading-entry.module.css";
+import { endWords, readingText } from "./reading-text.js";
+import { Readout } from "./readout.js";
+import { SideChoice } from "./side-choice.js";
+import { stepText } from "./step-text.js";
+import { UprightQuestion } from "./upright-question.js";
+import type { Entry } from "./use-entry.js";
+
+export interface ReadingEntryProps {
+  readonly entry: Entry;
+  readonly step: ReadingStep;
+  readonly driveline: CaseDriveline;
+  readonly nameOf: NameOf;
+  /** Stands where the pad stands: the phone's own sensor instead of keys. */
+  readonly instead: ReactNode;
+}
+
+/** One reading: where the gauge goes, which end is lower, what it shows. */
+export function ReadingEntry({ entry, step, driveline, nameOf, instead }: ReadingEntryProps) {
+  const words = useWords(gaugeWords);
+  const { numbers } = catalogueOf(useLanguage());
+  const lineId = useId();
+  const { runs } = driveline;
+  const { side, isFace, chosen, text, changing } = entry;
+  const { title, where } = stepText(step, isFace, driveline, nameOf, words);
+  const decimalSign = numbers.plain(0.5, 1).charAt(1) === "," ? "," : ".";
+  const end = (hand: ScreenSide) => {
+    const of = endOnScreen(runs, side, hand);
+    return { label: endWords(of, isFace, runs, words), isChosen: chosen === of, onPress: () => entry.pressEnd(of) };
+  };
+  const [left, right] = [end("left"), end("right")];
+  return (
+    <section className={styles.entry} aria-label={`${title}, ${where}`}>
+      <header className={styles.head}>
+        <div className={styles.where}>
+          <h2 className={styles.title}>{title}</h2>
+          <p className={styles.place}>{where}</p>
+        </div>
+        <SideChoice side={side} standing={entry.standingSide} onSide={entry.setSide} />
+      </header>
+      <div className={styles.drawing}>
+        <PlaceDrawing step={step} runs={runs} side={side} isFace={isFace} chosen={chosen} display={text} />
+        <DrawnEnds names={{ left: left.label, right: right.label }} onPress={(hand) => entry.choose(endOnScreen(runs, side, hand))} />
+      </div>
+      <EndsRow label={words.faults[isFace ? "lean" : "lower-end"]} left={left} right={right} note={text === "" ? null : `↵ ${words.keep}`}>
+        <Readout
+          label={words.readout}
+          text={text}
+          onText={entry.setText}
+          onKeep={() => entry.keep()}
+          onHand={(hand) => entry.choose(endOnScreen(runs, side, hand))}
+          placeholder={changing ? numbers.plain(changing.deg, 1) : numbers.plain(0, 1)}
+          isWrong={entry.fault !== null && entry.fault !== "lower-end" && entry.fault !== "lean"}
+          describedBy={lineId}
+          stepKey={step.key}
+        />
+      </EndsRow>
+      <p className={styles.line} id={lineId} role="status" data-wrong={entry.fault !== null || undefined}>
+        {entry.fault !== null
+          ? words.faults[entry.fault]
+          : changing
+            ? words.changing(readingText(changing, runs, words, numbers))
+            : hintFor(step, isFace, entry.taken.length, words)}
+      </p>
+      {entry.upright === null ? (
+        (instead ?? (
+          <NumberPad
+            words={words}
+            decimalSign={decimalSign}
+            onKey={(key) => entry.setText(afterKey(text, key, decimalSign))}
+            onKeep={() => entry.keep()}
+          />
+        ))
+      ) : (
+        <UprightQuestion deg={entry.upright} plumbDeg={offPlumb(entry.upright)} isFace={isFace} entry={entry} />
+      )}
+    </section>
+  );
+}
+
+function hintFor(step: ReadingStep, isFace: boolean, taken: number, words: GaugeWords): string {
+  if (taken > 0) return words.liftBetween;
+  if (step.kind === "pair") return words.pairHelp;
+  if (isFace) return words.faceHelp;
+  return step.place === "along" ? words.edgeHelp : words.tubeHelp;
+}

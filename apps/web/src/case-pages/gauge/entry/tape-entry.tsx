@@ -1,0 +1,98 @@
+import type { CaseDriveline, CaseGauging, CaseHeading, VehicleSide } from "@halfturn/casefile";
+import { catalogueOf, type NameOf } from "@halfturn/words";
+import { useId, useState } from "react";
+import { NumberPad } from "../../../controls/number-pad.js";
+import { afterKey } from "../../../controls/pad-text.js";
+import { TextEntry } from "../../../controls/text-entry.js";
+import type { Units } from "../../../device/settings.js";
+import { useLanguage, useWords } from "../../../words/use-words.js";
+import { vehicleEndOf } from "../model/ends.js";
+import type { TapeStep } from "../model/step.js";
+import { lengthText, lengthUnit, typedHeading } from "../model/tape-text.js";
+import { gaugeWords } from "../words/gauge-catalogue.js";
+import { EndsRow } from "./ends-row.js";
+import { PlanDrawing } from "./plan-drawing.js";
+import styles from "./reading-entry.module.css";
+import { Readout } from "./readout.js";
+
+export interface TapeEntryProps {
+  readonly step: TapeStep;
+  readonly driveline: CaseDriveline;
+  readonly gauging: CaseGauging;
+  readonly nameOf: NameOf;
+  readonly units: Units;
+  readonly onKeep: (heading: CaseHeading) => void;
+}
+
+/** How far a shaft runs to one side, by tape: the offset of its driven end, over a length. A shaft has one; measuring it again replaces it. */
+export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: TapeEntryProps) {
+  const words = useWords(gaugeWords);
+  const { numbers } = catalogueOf(useLanguage());
+  const lineId = useId();
+  const decimalSign = numbers.plain(0.5, 1).charAt(1) === "," ? "," : ".";
+  const before = gauging.headings?.findLast(({ of }) => of === step.shaft);
+  const usualMm = before && "lateralMm" in before ? before.overMm : undefined;
+  const lengthMm = usualMm ?? driveline.sections.find(({ id }) => id === step.shaft)?.lengthMm;
+  const [lateral, setLateral] = useState("");
+  const [over, setOver] = useState(lengthMm === undefined ? "" : lengthText(lengthMm, units, decimalSign, false));
+  const [toward, setToward] = useState<VehicleSide | null>(before?.toward ?? null);
+  const [fault, setFault] = useState<keyof typeof words.tapeFaults | null>(null);
+
+  const keep = (side: VehicleSide | null) => {
+    const typed = typedHeading({ shaft: step.shaft, lateral, over, toward: side }, units);
+    if (!typed.ok) return setFault(typed.fault);
+    onKeep(typed.heading);
+  };
+  const change = (text: string): void => {
+    setLateral(text);
+    setFault(null);
+  };
+  const press = (side: VehicleSide): void => {
+    setToward(side);
+    setFault(null);
+    if (lateral !== "") keep(side);
+  };
+  const button = (side: VehicleSide) => ({ label: words.toward[side], isChosen: toward === side, onPress: () => press(side) });
+  const end = words.shaftEnd["driven-end"];
+  const drivenEnd = `${words.vehicleEnd[vehicleEndOf(driveline.runs, "driven-end")]} (${end})`;
+  return (
+    <section className={styles.entry} aria-label={`${nameOf(step.shaft)}, ${words.sideways}`}>
+      <header className={styles.where}>
+        <h2 className={styles.title}>{nameOf(step.shaft)}</h2>
+        <p className={styles.place}>{words.tapeHelp(drivenEnd)}</p>
+      </header>
+      <div className={styles.drawing}>
+        <PlanDrawing runs={driveline.runs} toward={toward} />
+      </div>
+      <EndsRow
+        label={words.tapeFaults.toward}
+        left={button("left")}
+        right={button("right")}
+        note={lateral === "" ? null : `↵ ${words.keep}`}
+      >
+        <Readout
+          label={`${words.lateral} (${lengthUnit(units)})`}
+          unit={lengthUnit(units)}
+          text={lateral}
+          onText={change}
+          onKeep={() => keep(toward)}
+          placeholder={before && "lateralMm" in before ? lengthText(before.lateralMm, units, decimalSign, false) : "0"}
+          isWrong={fault === "lateral" || fault === "too-wide"}
+          describedBy={lineId}
+          stepKey={step.key}
+        />
+      </EndsRow>
+      <p className={styles.line} id={lineId} role="status" data-wrong={fault !== null || undefined}>
+        {fault === null ? "" : words.tapeFaults[fault]}
+      </p>
+      <TextEntry label={`${words.over} (${lengthUnit(units)})`} value={over} onChange={setOver} />
+      <NumberPad
+        words={words}
+        decimalSign={decimalSign}
+        withFractions={units === "us"}
+        onKey={(key) => change(afterKey(lateral, key, decimalSign))}
+        onKeep={() => keep(toward)}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,111 @@
+import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
+import { catalogueOf, type NameOf } from "@halfturn/words";
+import { useEffect, useRef } from "react";
+import { Button } from "react-aria-components";
+import { useLanguage, useWords } from "../../../words/use-words.js";
+import { stepLine } from "../entry/step-text.js";
+import { vehicleEndOf } from "../model/ends.js";
+import { type GaugeStep, takenAt } from "../model/step.js";
+import { gaugeWords } from "../words/gauge-catalogue.js";
+import type { GaugeWords } from "../words/gauge-words.js";
+import type { JointSoFar } from "./joints-so-far.js";
+import styles from "./progress-strip.module.css";
+import { stepValue } from "./step-value.js";
+
+export interface ProgressStripProps {
+  readonly steps: readonly GaugeStep[];
+  readonly current: number | null;
+  readonly gauging: CaseGauging;
+  readonly driveline: CaseDriveline;
+  readonly nameOf: NameOf;
+  readonly slipped: readonly number[];
+  readonly joints: readonly JointSoFar[];
+  readonly onStep: (step: number) => void;
+}
+
+/** The driveline as a row: what was read where, what lacks, and each joint's angle between its shafts as soon as it is known. */
+export function ProgressStrip({ steps, current, gauging, driveline, nameOf, slipped, joints, onStep }: ProgressStripProps) {
+  const words = useWords(gaugeWords);
+  const here = useRef<HTMLLIElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the current place is brought into sight when it changes
+  useEffect(() => {
+    here.current?.scrollIntoView({ block: "nearest", inline: "center" });
+  }, [current]);
+  return (
+    <nav aria-label={words.places}>
+      <ol className={styles.strip}>
+        {steps.map((step, k) => {
+          const joint = jointBefore(step, steps[k - 1], driveline, joints);
+          return [
+            joint ? <JointBetween key={joint.id} joint={joint} /> : null,
+            <li key={step.key} ref={k === current ? here : null}>
+              <Place {...{ step, gauging, driveline, nameOf, slipped }} isCurrent={k === current} onPress={() => onStep(k)} />
+            </li>,
+          ];
+        })}
+      </ol>
+    </nav>
+  );
+}
+
+const JointBetween = ({ joint }: { readonly joint: JointSoFar }) => (
+  <li className={styles.joint} data-tone={joint.tone} title={joint.words}>
+    <span>{joint.id}</span>
+    <span>
+      <span aria-hidden="true">{joint.sign} </span>
+      {joint.value}
+    </span>
+    <span className={styles.aloud}>{joint.words}</span>
+  </li>
+);
+
+interface PlaceProps extends Pick<ProgressStripProps, "gauging" | "driveline" | "nameOf" | "slipped"> {
+  readonly step: GaugeStep;
+  readonly isCurrent: boolean;
+  readonly onPress: () => void;
+}
+
+function Place({ step, gauging, driveline, nameOf, slipped, isCurrent, onPress }: PlaceProps) {
+  const words = useWords(gaugeWords);
+  const { numbers } = catalogueOf(useLanguage());
+  const taken = takenAt(step, gauging);
+  const isSlip = step.kind !== "tape" && taken.some((index) => slipped.includes(index));
+  const state = isSlip ? "slip" : taken.length > 0 ? "taken" : "open";
+  const value = stepValue(step, gauging, numbers);
+  const line = stepLine(step, false, driveline, nameOf, words);
+  return (
+    <Button
+      className={styles.place ?? ""}
+      onPress={onPress}
+      aria-label={`${line}: ${value ?? words.left}${isSlip ? `, ${words.slipped}` : ""}`}
+      {...(isCurrent ? { "aria-current": "step" as const } : {})}
+      data-state={state}
+    >
+      <span className={styles.name}>{shortName(step, driveline, nameOf, words)}</span>
+      <span className={styles.value}>
+        {SIGNS[state]}
+        {value ?? "–"}
+      </span>
+    </Button>
+  );
+}
+
+const SIGNS = { slip: "▲ ", taken: "✓ ", open: "" } as const;
+
+function shortName(step: GaugeStep, { runs }: CaseDriveline, nameOf: NameOf, words: GaugeWords): string {
+  if (step.kind === "pair") return `${nameOf(step.from)} → ${nameOf(step.to)}`;
+  if (step.kind === "tape" || step.place === "along") return nameOf(step.shaft);
+  return `${nameOf(step.shaft)}, ${words.vehicleEnd[vehicleEndOf(runs, step.place)]}`;
+}
+
+/** The joint that lies between a place and the one before it. */
+function jointBefore(
+  step: GaugeStep,
+  before: GaugeStep | undefined,
+  { joints }: CaseDriveline,
+  known: readonly JointSoFar[],
+): JointSoFar | undefined {
+  if (step.kind !== "place" || before?.kind !== "place" || before.shaft === step.shaft) return undefined;
+  const index = known.findIndex(({ to }) => to === step.shaft);
+  return joints[index] ? known[index] : undefined;
+}

@@ -1,0 +1,108 @@
+import type { AnalysedDriveline, Case, CaseGauging, VehicleSide } from "@halfturn/casefile";
+import { catalogueOf, namesOf } from "@halfturn/words";
+import { useState } from "react";
+import { Button } from "../../controls/button.js";
+import { Choice } from "../../controls/choice.js";
+import type { Settings } from "../../device/settings.js";
+import { useLanguage, useWords } from "../../words/use-words.js";
+import { SlipAlert } from "./entry/slip-alert.js";
+import { useEntry } from "./entry/use-entry.js";
+import { turnReading } from "./model/keep-reading.js";
+import { adviceOf, slipsOf } from "./model/slips.js";
+import { WAYS } from "./model/step.js";
+import { JointsSoFar, jointsSoFar } from "./progress/joints-so-far.js";
+import { ProgressStrip } from "./progress/progress-strip.js";
+import styles from "./reading-desk.module.css";
+import { StepPanel } from "./step-panel.js";
+import { gaugeWords } from "./words/gauge-catalogue.js";
+
+export interface ReadingDeskProps {
+  readonly document: Case;
+  /** Its place in `drivelines`. */
+  readonly driveline: number;
+  /** Its place in `gauging`. */
+  readonly index: number;
+  readonly gauging: CaseGauging;
+  readonly editGauging: (change: (gauging: CaseGauging) => CaseGauging) => void;
+  /** null where the result is of another gauging, or on its way. */
+  readonly analysed: AnalysedDriveline | null;
+  readonly busy: boolean;
+  readonly settings: Settings;
+  readonly startSide: VehicleSide;
+  readonly onSetUp: () => void;
+}
+
+/** Where readings are taken one by one, and what they say stands beside them. */
+export function ReadingDesk(props: ReadingDeskProps) {
+  const { document, index, gauging, editGauging, analysed, busy, settings, startSide, onSetUp } = props;
+  const words = useWords(gaugeWords);
+  const catalogue = catalogueOf(useLanguage());
+  const driveline = document.drivelines[props.driveline] as Case["drivelines"][number];
+  const nameOf = namesOf(document, props.driveline, catalogue);
+  const entry = useEntry({ driveline, gauging, editGauging, startSide });
+  const [left, setLeft] = useState<readonly string[]>([]);
+  const [folded, setFolded] = useState<string | null>(null);
+  const { standing, steps } = entry;
+
+  const slips = slipsOf(analysed, index).filter(({ key }) => !left.includes(key));
+  const slip = slips[0];
+  const slipped = [...new Set(slips.flatMap(({ readings }) => readings))];
+  const joints = jointsSoFar(driveline, analysed, catalogue);
+
+  return (
+    <div className={styles.desk}>
+      <div className={styles.strip}>
+        <ProgressStrip
+          steps={steps}
+          current={standing.step}
+          gauging={gauging}
+          driveline={driveline}
+          nameOf={nameOf}
+          slipped={slipped}
+          joints={joints}
+          onStep={(step) => entry.goTo({ way: standing.way, step })}
+        />
+      </div>
+      <div className={styles.entry}>
+        {slip ? (
+          <SlipAlert
+            slip={slip}
+            gauging={gauging}
+            driveline={driveline}
+            nameOf={nameOf}
+            isFolded={folded === slip.key}
+            onFold={(isFolded) => setFolded(isFolded ? slip.key : null)}
+            onReadAgain={(reading) => {
+              setFolded(slip.key);
+              entry.change(reading);
+            }}
+            onTurn={(reading) => editGauging((current) => turnReading(current, reading))}
+            onLeave={() => setLeft([...left, slip.key])}
+          />
+        ) : null}
+        <StepPanel
+          entry={entry}
+          driveline={driveline}
+          gauging={gauging}
+          editGauging={editGauging}
+          nameOf={nameOf}
+          slipped={slipped}
+          advice={adviceOf(analysed, index)}
+          units={settings.units}
+          onSetUp={onSetUp}
+        />
+      </div>
+      <aside className={styles.beside}>
+        <JointsSoFar joints={joints} analysed={analysed} busy={busy} />
+        <Choice
+          label={words.wayLabel}
+          value={standing.way}
+          options={WAYS.map((value) => ({ value, label: words.ways[value] }))}
+          onChange={(way) => entry.goTo({ way, step: 0 })}
+        />
+        <Button onPress={onSetUp}>{words.setUp.open}</Button>
+        <p className={styles.keys}>{words.keysHelp}</p>
+      </aside>
+    </div>
+  );
+}

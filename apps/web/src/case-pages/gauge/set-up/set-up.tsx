@@ -1,0 +1,105 @@
+import type { Case, CaseGauge, CaseGauging, Stage, VehicleSide } from "@halfturn/casefile";
+import { standingFindings } from "@halfturn/engine/gauging";
+import { catalogueOf, cautionsOf, drivelineName } from "@halfturn/words";
+import { useState } from "react";
+import { Button } from "../../../controls/button.js";
+import { Card } from "../../../controls/card.js";
+import { Choice } from "../../../controls/choice.js";
+import { Fold } from "../../../controls/fold.js";
+import { useLanguage, useWords } from "../../../words/use-words.js";
+import { lastGauge } from "../model/gauge-presets.js";
+import { gaugeWords } from "../words/gauge-catalogue.js";
+import { GaugeChoice } from "./gauge-choice.js";
+import styles from "./set-up.module.css";
+import { SideOfVehicle, StandingChoice, type Wheels } from "./standing-choice.js";
+import { ZeroCheck } from "./zero-check.js";
+
+export interface SetUpProps {
+  readonly document: Case;
+  readonly driveline: number;
+  readonly onDriveline: (index: number) => void;
+  readonly hasPhone: boolean;
+  readonly onStart: (gauging: CaseGauging, side: VehicleSide) => void;
+}
+
+/** A gauging before its first reading: two taps where everything is as usual, and nothing assumed that could make every angle wrong. */
+export function SetUp({ document, driveline, onDriveline, hasPhone, onStart }: SetUpProps) {
+  const words = useWords(gaugeWords).setUp;
+  const catalogue = catalogueOf(useLanguage());
+  const id = document.drivelines[driveline]?.id ?? "";
+  const earlier = (document.gauging ?? []).filter((gauging) => gauging.driveline === id);
+  const [stage, setStage] = useState<Stage>(earlier.length > 0 ? "after" : "as-found");
+  const [wheels, setWheels] = useState<Wheels | null>(null);
+  const [rideHeight, setRideHeight] = useState<CaseGauging["state"]["rideHeight"]>("normal");
+  const [gauge, setGauge] = useState<CaseGauge>(() => lastGauge(document.gauging ?? []));
+  const [side, setSide] = useState<VehicleSide>(earlier.at(-1)?.readings[0]?.side ?? "left");
+  const [asked, setAsked] = useState(false);
+  const isStop = wheels !== null && standingFindings({ wheels, rideHeight, path: "" }).some(({ severity }) => severity === "stop");
+  const start = () => {
+    if (wheels === null) return setAsked(true);
+    onStart({ driveline: id, stage, takenAt: new Date().toISOString(), state: { rideHeight, wheels }, gauge, readings: [] }, side);
+  };
+  return (
+    <>
+      <Card title={words.title}>
+        <p className={styles.help}>{words.help}</p>
+        {document.drivelines.length > 1 ? (
+          <Choice
+            label={words.driveline}
+            value={String(driveline)}
+            options={document.drivelines.map((_, k) => ({ value: String(k), label: drivelineName(document, k, catalogue) }))}
+            onChange={(value) => onDriveline(Number(value))}
+          />
+        ) : null}
+        <StandingChoice
+          wheels={wheels}
+          rideHeight={rideHeight}
+          onChange={(nextWheels, nextHeight) => {
+            setWheels(nextWheels);
+            setRideHeight(nextHeight);
+          }}
+        />
+        <Choice
+          label={words.stage}
+          value={stage}
+          options={(["as-found", "after"] as const).map((value) => ({ value, label: catalogue.labels.stages[value] }))}
+          onChange={setStage}
+        />
+        <SideOfVehicle side={side} onSide={setSide} />
+        <Fold
+          title={`${words.gauge}: ${catalogue.numbers.gaugedAngle(gauge.resolutionDeg)} ± ${catalogue.numbers.gaugedAngle(gauge.accuracyDeg)}`}
+        >
+          <GaugeChoice gauge={gauge} onGauge={setGauge} hasPhone={hasPhone} />
+          <ZeroCheck gauge={gauge} onGauge={setGauge} />
+        </Fold>
+        <Cautions />
+      </Card>
+      <div className={styles.start}>
+        {asked && wheels === null ? (
+          <p className={styles.fault} role="alert">
+            {words.chooseWheels}
+          </p>
+        ) : null}
+        <Button kind={isStop ? "danger" : "main"} size="large" onPress={start}>
+          {isStop ? words.startAnyway : words.start}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+/** What can hurt somebody at this step, before going under. */
+export function Cautions() {
+  const words = useWords(gaugeWords).setUp;
+  const { cautions } = catalogueOf(useLanguage());
+  return (
+    <Fold title={words.cautions} open>
+      <ul className={styles.cautions}>
+        {cautionsOf(cautions, "gauge").map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+        <li>{cautions.defersTo}</li>
+      </ul>
+    </Fold>
+  );
+}

@@ -1,0 +1,109 @@
+import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
+import type { Finding } from "@halfturn/engine/findings";
+import type { NameOf } from "@halfturn/words";
+import { useState } from "react";
+import { Button } from "../../controls/button.js";
+import { Choice } from "../../controls/choice.js";
+import type { Units } from "../../device/settings.js";
+import { useWords } from "../../words/use-words.js";
+import { AllRead } from "./entry/all-read.js";
+import { PhonePanel } from "./entry/phone-panel.js";
+import { ReadingEntry } from "./entry/reading-entry.js";
+import { TakenList } from "./entry/taken-list.js";
+import { TapeEntry } from "./entry/tape-entry.js";
+import type { Entry } from "./entry/use-entry.js";
+import { endOnScreen } from "./model/ends.js";
+import { isPhone } from "./model/gauge-presets.js";
+import { dropHeading, dropReading, keepHeading, noteReading } from "./model/keep-reading.js";
+import { nextOpen, type ReadingStep, type TapeStep, takenAt } from "./model/step.js";
+import { zeroFound } from "./model/zero-check.js";
+import { gaugeWords } from "./words/gauge-catalogue.js";
+
+export interface StepPanelProps {
+  readonly entry: Entry;
+  readonly driveline: CaseDriveline;
+  readonly gauging: CaseGauging;
+  readonly editGauging: (change: (gauging: CaseGauging) => CaseGauging) => void;
+  readonly nameOf: NameOf;
+  readonly slipped: readonly number[];
+  readonly advice: readonly Finding[];
+  readonly units: Units;
+  readonly onSetUp: () => void;
+}
+
+/** What one does at the step where one stands. */
+export function StepPanel(props: StepPanelProps) {
+  const { entry, advice, nameOf, onSetUp } = props;
+  const { step } = entry;
+  if (step === null)
+    return <AllRead advice={advice} nameOf={nameOf} onTape={() => entry.goTo({ way: "tape", step: 0 })} onZero={onSetUp} />;
+  return step.kind === "tape" ? <TapePanel key={step.key} {...props} step={step} /> : <ReadingPanel {...props} step={step} />;
+}
+
+function TapePanel({ entry, driveline, gauging, editGauging, nameOf, units, step }: StepPanelProps & { readonly step: TapeStep }) {
+  const words = useWords(gaugeWords);
+  const { standing, steps } = entry;
+  const last = takenAt(step, gauging).at(-1) ?? null;
+  return (
+    <>
+      <TapeEntry
+        step={step}
+        driveline={driveline}
+        gauging={gauging}
+        nameOf={nameOf}
+        units={units}
+        onKeep={(heading) => {
+          editGauging((current) => keepHeading(current, heading, last));
+          entry.goTo({ way: standing.way, step: nextOpen(steps, standing.step ?? 0, keepHeading(gauging, heading, last)) });
+        }}
+      />
+      {last === null ? null : (
+        <Button kind="quiet" onPress={() => editGauging((current) => dropHeading(current, last))}>
+          {words.remove}
+        </Button>
+      )}
+    </>
+  );
+}
+
+function ReadingPanel({ entry, driveline, gauging, editGauging, nameOf, slipped, step }: StepPanelProps & { readonly step: ReadingStep }) {
+  const words = useWords(gaugeWords);
+  const withPhone = isPhone(gauging.gauge);
+  const [isTyping, setTyping] = useState(false);
+  const pose = entry.isFace ? "across" : "along";
+  const phone = (
+    <PhonePanel
+      key={pose}
+      pose={pose}
+      zeroIsKnown={zeroFound(gauging.gauge.zeroCheck ?? []) !== null}
+      onTake={(slopeDeg) => entry.keepMeasured(slopeDeg, endOnScreen(driveline.runs, entry.side, slopeDeg < 0 ? "left" : "right"))}
+      onType={() => setTyping(true)}
+    />
+  );
+  return (
+    <>
+      <ReadingEntry entry={entry} step={step} driveline={driveline} nameOf={nameOf} instead={withPhone && !isTyping ? phone : null} />
+      {step.kind === "place" ? (
+        <Choice
+          label={words.how}
+          value={entry.isFace ? "face" : "edge"}
+          options={[
+            { value: "face", label: words.face },
+            { value: "edge", label: words.edge },
+          ]}
+          onChange={(how) => entry.setFace(how === "face")}
+        />
+      ) : null}
+      {withPhone && isTyping ? <Button onPress={() => setTyping(false)}>{words.phone.use}</Button> : null}
+      <TakenList
+        gauging={gauging}
+        driveline={driveline}
+        taken={entry.taken}
+        slipped={slipped}
+        onChange={entry.change}
+        onRemove={(reading) => editGauging((current) => dropReading(current, reading))}
+        onNote={(reading, notes) => editGauging((current) => noteReading(current, reading, notes))}
+      />
+    </>
+  );
+}
