@@ -8,6 +8,7 @@ import { wrap } from "./wrap.js";
 const MISSING: ReadonlySet<FindingCode> = new Set<FindingCode>([
   "gauging.nothing-read",
   "gauging.shaft-not-read",
+  "gauging.group-not-tied",
   "gauging.no-check-reading",
   "gauging.zero-not-checked",
   "gauging.heading-not-measured",

@@ -157,6 +157,15 @@ describe("analysing a driveline", () => {
     expect(accepted.joints[0]?.verdict).toBe("within");
   });
 
+  test("under a stop finding a joint that was not read stays not gauged: nothing is withheld where there is nothing", () => {
+    const { joints, cancellation, motion, withheld } = analyseDriveline(
+      input({ gauging: gauging(usual.slice(0, 5), { wheels: "hanging", headings: straight }) }),
+    );
+    expect(withheld).toBe(true);
+    expect(joints.map(({ verdict }) => verdict)).toEqual(["withheld", "withheld", "not-gauged"]);
+    expect([cancellation.verdict, motion.verdict]).toEqual(["not-gauged", "not-gauged"]);
+  });
+
   test("finds a joint over its limit, one under the minimum, and cancellation that fails", () => {
     const readings = [reading("source", 0), reading("front", 9), reading("back", 9.1), reading("driven", 9.15)];
     const fine = {

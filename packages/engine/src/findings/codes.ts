@@ -19,6 +19,7 @@ export const FINDING_CODES = [
   // Readings that are missing.
   "gauging.shaft-not-read",
   "gauging.level-not-read",
+  "gauging.group-not-tied",
   "gauging.no-check-reading",
   "gauging.zero-not-checked",
   "gauging.sides-mixed",

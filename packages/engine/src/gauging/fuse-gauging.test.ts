@@ -103,7 +103,14 @@ test("what the readings do not reach stays unknown, and its row is nought", () =
   const model = fuseGauging(gaugingWith([absolute("source", "face", 2), difference("front", "driven", 1)]), driveline);
   expect(inclinationsDeg(model).map((deg) => deg === null)).toEqual([false, true, true]);
   expect(model.inclinationBy[1]?.every((by) => by === 0)).toBe(true);
-  expect(codesOf(model).filter((code) => code === "gauging.shaft-not-read")).toHaveLength(2);
+  expect(model.findings.filter(({ severity }) => severity === "warn")).toEqual([
+    {
+      code: "gauging.group-not-tied",
+      severity: "warn",
+      path: "gauging[0].readings",
+      params: { shafts: ["front", "driven"], read: "between:source,front" },
+    },
+  ]);
 });
 
 describe("shafts read against one another only", () => {
@@ -132,7 +139,24 @@ describe("shafts read against one another only", () => {
     const readings = [difference("source", "a", 3), difference("b", "c", 1), difference("c", "driven", -4)];
     const model = fuseGauging(gaugingWith(readings), threeSections);
     expect(model.inclination.map((inclination) => inclination === null)).toEqual([true, true, false, false, false]);
-    expect(codesOf(model).filter((code) => code === "gauging.shaft-not-read")).toHaveLength(2);
+    // Both groups are said: the larger by what was assumed of it, the other as read and not tied.
+    expect(codesOf(model)).not.toContain("gauging.shaft-not-read");
+    expect(
+      model.findings
+        .filter(({ code }) => /level-not-read|group-not-tied/.test(code))
+        .map(({ code, params }) => [code, params.shafts, params.read]),
+    ).toEqual([
+      ["gauging.group-not-tied", ["source", "a"], "between:a,b"],
+      ["gauging.level-not-read", ["b", "c", "driven"], "b:source-end"],
+    ]);
+  });
+  test("beside a shaft that nobody read: the group is named as a group, the lone shaft as not read", () => {
+    const model = fuseGauging(gaugingWith([absolute("source", "face", 2), difference("b", "c", 1)]), threeSections);
+    expect(model.findings.filter(({ code }) => code === "gauging.shaft-not-read").map(({ params }) => params.shaft)).toEqual([
+      "a",
+      "driven",
+    ]);
+    expect(model.findings.filter(({ code }) => code === "gauging.group-not-tied").map(({ params }) => params.shafts)).toEqual([["b", "c"]]);
   });
   test("one reading against gravity makes the assumption needless", () => {
     const model = fuseGauging(gaugingWith([difference("source", "front", 3), absolute("front", "along", 5)]), driveline);

@@ -5,7 +5,7 @@ import type { Radians } from "../units/index.js";
 import { findContradictions } from "./find-contradictions.js";
 import type { Gauging } from "./gauging.js";
 import { type HeadingEstimate, headingOf } from "./heading-of.js";
-import { levelFinding, shaftsWithoutLevel, withAssumedLevel } from "./level-prior.js";
+import { levelFinding, looseGroupFindings, shaftsWithoutLevel, withAssumedLevel } from "./level-prior.js";
 import { fitLinear } from "./linear-fit.js";
 import { lowerEndFinding } from "./lower-end-finding.js";
 import { type Observation, observationsOf } from "./observation.js";
@@ -67,8 +67,11 @@ function readingFindings(kept: readonly Observation[], gauging: Gauging, model: 
     return inclination === null || level.includes(s) ? null : { inclination, heading: model.heading[s] as Radians };
   });
   const unchecked = uncheckedShafts(kept, gauging, shafts).filter(({ shaft }) => !unknown.includes(shaft));
+  const loose = looseGroupFindings(kept, shafts, unknown, gauging);
+  const inGroups = loose.flatMap(({ params }) => params.shafts as readonly string[]);
   return [
-    ...unknown.map((shaft) => notRead(shaft, gauging.path)),
+    ...unknown.filter((shaft) => !inGroups.includes(shaft)).map((shaft) => notRead(shaft, gauging.path)),
+    ...loose,
     ...levelFinding(level, shafts, gauging),
     ...zeroFindings(kept, gauging, shafts),
     ...unchecked.map(noCheckFinding),

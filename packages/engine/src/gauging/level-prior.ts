@@ -12,6 +12,11 @@ export const ASSUMED_LEVEL = degreesToRadians(15);
  */
 export function shaftsWithoutLevel(observations: readonly Observation[], shafts: readonly string[]): readonly number[] {
   if (observations.some(({ kind }) => kind === "absolute")) return [];
+  return tiedGroups(observations, shafts).reduce((largest, next) => (next.length > largest.length ? next : largest), []);
+}
+
+/** The shafts, by place, that differences tie to one another: every group of two or more, in power order of its first. */
+function tiedGroups(observations: readonly Observation[], shafts: readonly string[]): readonly (readonly number[])[] {
   const group = shafts.map((_, s) => s);
   for (const observation of observations) {
     if (observation.kind !== "difference") continue;
@@ -21,8 +26,32 @@ export function shaftsWithoutLevel(observations: readonly Observation[], shafts:
       if (of === to) group[s] = from as number;
     });
   }
-  const groups = group.map((of, s) => (group.indexOf(of) === s ? group.flatMap((other, k) => (other === of ? [k] : [])) : []));
-  return groups.reduce((largest, next) => (next.length > Math.max(1, largest.length) ? next : largest), []);
+  const members = shafts.map((_, s) => group.flatMap((other, k) => (other === group[s] ? [k] : [])));
+  return members.filter((own, s) => own[0] === s && own.length > 1);
+}
+
+/**
+ * Warnings on shafts that were read against one another while nothing ties them to those that are known: they were read, and yet cannot be told.
+ * params: `shafts`, and the difference to `read` that ties them. unknown: the shafts without an inclination.
+ */
+export function looseGroupFindings(
+  observations: readonly Observation[],
+  shafts: readonly string[],
+  unknown: readonly string[],
+  { path }: Gauging,
+): readonly Finding[] {
+  const loose = tiedGroups(observations, shafts).filter((group) => group.every((s) => unknown.includes(shafts[s] as string)));
+  return loose.map((group): Finding => {
+    const [first = 0] = group;
+    const last = group.at(-1) ?? 0;
+    const [from, to] = first > 0 ? [first - 1, first] : [last, last + 1];
+    return {
+      code: "gauging.group-not-tied",
+      severity: "warn",
+      path: `${path}.readings`,
+      params: { shafts: group.map((s) => shafts[s] as string), read: `between:${shafts[from]},${shafts[to]}` },
+    };
+  });
 }
 
 /** Observations joined, where shafts have no level, by their mean inclination = 0 within `ASSUMED_LEVEL`: it moves them all alike and no joint between them. */

@@ -18,6 +18,12 @@ export const missingFindings = {
       `${of.numbers.all(of.names("shafts"))} were read against one another only: the angles of the joints between them hold, but how the shafts lie was taken as level on average, give or take ${of.gauged("assumedDeg")}.`,
     doNext: (of) => `${of.readPlace("read")} Read it against the horizontal, with the gauge not zeroed on another shaft.`,
   },
+  "gauging.group-not-tied": {
+    title: "Shafts read against one another only",
+    says: (of) =>
+      `${of.numbers.all(of.names("shafts"))} were read against one another, but nothing ties them to the other shafts, so no angle that they take part in is answered.`,
+    doNext: (of) => of.readPlace("read"),
+  },
   "gauging.no-check-reading": {
     title: "No check reading",
     says: (of) => `Nothing checks the reading of ${of.name("shaft")}, so a slip there cannot be noticed.`,

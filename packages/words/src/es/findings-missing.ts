@@ -18,6 +18,12 @@ export const missingFindings = {
       `${of.numbers.all(of.names("shafts"))} se leyeron solo unos respecto a otros: los ángulos de las juntas entre ellos valen, pero su inclinación se tomó como horizontal de media, ±${of.gauged("assumedDeg")}.`,
     doNext: (of) => `${of.readPlace("read")} Léalo respecto a la horizontal, sin poner a cero el inclinómetro en otro árbol.`,
   },
+  "gauging.group-not-tied": {
+    title: "Árboles leídos solo uno contra otro",
+    says: (of) =>
+      `${of.numbers.all(of.names("shafts"))} se leyeron uno contra otro, pero nada los une con los demás árboles, así que no se responde ningún ángulo en el que entran.`,
+    doNext: (of) => of.readPlace("read"),
+  },
   "gauging.no-check-reading": {
     title: "Sin lectura de contraste",
     says: (of) => `Nada contrasta la lectura de ${of.name("shaft")}, así que un descuido ahí no se puede notar.`,
