@@ -15,6 +15,8 @@ export interface WavHeader {
 }
 
 const UNKNOWN_LENGTH = 0xffff_ffff;
+/** What programs write into a pipe, where they cannot go back to fill the length in; the second is SoX's. */
+const PIPE_LENGTHS = [UNKNOWN_LENGTH, 0x7fff_f000];
 const EXTENSIBLE = 0xfffe;
 /** Any real file has a handful; this many are an attempt to keep a reader busy. */
 const MOST_CHUNKS = 10_000;
@@ -96,7 +98,8 @@ function dataAt(source: ByteSource, offset: number, length: number, { format, lo
   const path = `byte ${offset - 8}`;
   if (format === null) return recordingFault("recording.part-missing", path, { part: "fmt " });
   const present = source.size - offset;
-  const open = (length === UNKNOWN_LENGTH && longData === null) || (length === 0 && present > 0);
+  const piped = PIPE_LENGTHS.includes(length) && length > present && longData === null;
+  const open = piped || (length === 0 && present > 0);
   const promised = length === UNKNOWN_LENGTH && longData !== null ? longData : length;
   if (!open && promised > present)
     return recordingFault("recording.truncated", path, { promised: offset + promised, present: source.size });
