@@ -51,4 +51,8 @@ export async function bootstrap() {
   await build();
 }
 
-if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) await bootstrap();
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  await bootstrap();
+  const { buildWeb } = await import("./build-web.mjs");
+  if (!(await buildWeb())) process.exit(1);
+}

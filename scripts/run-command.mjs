@@ -3,7 +3,8 @@ import { root } from "./paths.mjs";
 
 /**
  * keepErrors: also return what it wrote to stderr. cwd: where to run, the root unless given. stdin: pass the keyboard or pipe on.
- * @typedef {{ keepErrors?: boolean, cwd?: string, stdin?: boolean }} RunOptions
+ * stops: a request to stop is the program's own matter; this process passes it on and waits.
+ * @typedef {{ keepErrors?: boolean, cwd?: string, stdin?: boolean, stops?: boolean }} RunOptions
  */
 
 /**
@@ -13,7 +14,7 @@ import { root } from "./paths.mjs";
  * @param {RunOptions} [options]
  * @returns {Promise<{ code: number, errors: string }>}
  */
-export function runCommand(program, args, { keepErrors = false, cwd = root, stdin = false } = {}) {
+export function runCommand(program, args, { keepErrors = false, cwd = root, stdin = false, stops = false } = {}) {
   return new Promise((resolve, reject) => {
     const child = spawn(program, args, {
       cwd,
@@ -26,6 +27,11 @@ export function runCommand(program, args, { keepErrors = false, cwd = root, stdi
       errors += chunk;
       process.stderr.write(chunk);
     });
+    if (stops) {
+      process.on("SIGTERM", () => child.kill("SIGTERM"));
+      // The keyboard's Ctrl-C reaches the whole group: the program has it already.
+      process.on("SIGINT", () => undefined);
+    }
     child.on("error", reject);
     child.on("close", (code) => resolve({ code: code ?? 1, errors }));
   });

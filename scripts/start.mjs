@@ -1,27 +1,39 @@
-// `npm start`: from a clean clone to an analysed case and its report. `npm start -- my-case.json` takes a case of your own.
+// `npm start`: from a clean clone to the shop in a browser. `npm start -- my-case.json` analyses a case of your own and writes its report instead.
 import { mkdirSync } from "node:fs";
 import { basename, join, relative, resolve } from "node:path";
 import { bootstrap } from "./bootstrap.mjs";
+import { buildWeb } from "./build-web.mjs";
 import { cliBundle, inRoot } from "./paths.mjs";
 import { runNode } from "./run-command.mjs";
 
-const DEMO_CASE = inRoot("packages", "casefile", "examples", "two-piece.halfturn.json");
+const SHOP = inRoot("shop-data");
 
 const typedIn = process.env.INIT_CWD ?? process.cwd();
-const asked = process.argv[2];
-const caseFile = asked === undefined ? DEMO_CASE : resolve(typedIn, asked);
-const outFolder = inRoot(".cache", "reports");
-const report = join(outFolder, `${basename(caseFile).replace(/(\.halfturn)?\.json$/, "")}.pdf`);
+const [asked, ...more] = process.argv.slice(2);
 
 await bootstrap();
-mkdirSync(outFolder, { recursive: true });
+if (asked !== undefined && !asked.startsWith("-")) await analyse(resolve(typedIn, asked));
+else await serve(asked === undefined ? [] : [asked, ...more]);
 
-/** @param {readonly string[]} args */
-async function halfturn(...args) {
-  console.log(`\n> halfturn ${args.map((arg) => (arg.includes("/") ? relative(typedIn, arg) : arg)).join(" ")}\n`);
-  const { code } = await runNode(cliBundle, args);
-  if (code !== 0) process.exit(code);
+/** @param {readonly string[]} flags */
+async function serve(flags) {
+  if (!(await buildWeb())) process.exit(1);
+  const own = flags.some((flag) => /^--(data|database)(=|$)/.test(flag)) ? [] : ["--data", SHOP];
+  const { code } = await runNode(cliBundle, ["serve", ...own, ...flags], { cwd: typedIn, stops: true });
+  process.exit(code);
 }
 
-await halfturn("analyse", caseFile);
-await halfturn("report", caseFile, "-o", report);
+/** @param {string} caseFile */
+async function analyse(caseFile) {
+  const outFolder = inRoot(".cache", "reports");
+  const report = join(outFolder, `${basename(caseFile).replace(/(\.halfturn)?\.json$/, "")}.pdf`);
+  mkdirSync(outFolder, { recursive: true });
+  for (const args of [
+    ["analyse", caseFile],
+    ["report", caseFile, "-o", report],
+  ]) {
+    console.log(`\n> halfturn ${args.map((arg) => (arg.includes("/") ? relative(typedIn, arg) : arg)).join(" ")}\n`);
+    const { code } = await runNode(cliBundle, args);
+    if (code !== 0) process.exit(code);
+  }
+}

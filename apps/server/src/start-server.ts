@@ -5,6 +5,7 @@ import { openStore, StoreFault } from "@halfturn/store";
 import { getRequestListener } from "@hono/node-server";
 import { createApp } from "./app/create-app.js";
 import { lineLog } from "./app/log.js";
+import { fillWithDemo } from "./demo/demo-shop.js";
 import { changeFeed } from "./events/change-feed.js";
 import { LOOPBACK_NAMES } from "./http/own-host.js";
 import { reportRenderer } from "./reports/report-renderer.js";
@@ -19,6 +20,8 @@ export interface ServerSettings {
   readonly database: string | null;
   /** The built web app; null for none. */
   readonly web: string | null;
+  /** Whether an empty store is filled with the demonstration. */
+  readonly demo: boolean;
   readonly version: string;
   readonly now: () => string;
   readonly newId: () => string;
@@ -29,6 +32,8 @@ export interface RunningServer {
   readonly address: string;
   /** Where the data lie: the file, or the database's address without its password. */
   readonly place: string;
+  /** Cases of the demonstration that were put in; mostly none. */
+  readonly demoCases: number;
   /** Finishes what is being written, ends the streams, closes the database. */
   readonly stop: () => Promise<void>;
 }
@@ -67,12 +72,14 @@ export async function startServer(settings: ServerSettings): Promise<RunningServ
     await store.close();
     throw error;
   }
+  const demoCases = settings.demo ? await fillWithDemo(store, settings.now) : 0;
   const { port } = server.address() as AddressInfo;
   const address = `http://localhost:${port}`;
   log({ event: "started", address, database: store.engine });
   return {
     address,
     place: store.place,
+    demoCases,
     stop: async () => {
       feed.close();
       await new Promise<void>((resolve) => {

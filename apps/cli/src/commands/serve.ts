@@ -19,7 +19,8 @@ export async function runServe(this: CliContext, flags: ServeFlags): Promise<voi
   const server = await start(flags, existsSync(join(web, "index.html")) ? web : null, this);
   if (server === null) return;
   const stopping = new Promise<void>((stop) => this.onStop(stop));
-  const lines = [serving.open(server.address), serving.dataIn(server.place), serving.stopWith];
+  const demo = server.demoCases > 0 ? [serving.demoMade(String(server.demoCases))] : [];
+  const lines = [serving.open(server.address), serving.dataIn(server.place), ...demo, serving.stopWith];
   this.process.stdout.write(`${lines.join("\n")}\n`);
   if (!existsSync(join(web, "index.html"))) this.process.stdout.write(`${serving.noWeb(web)}\n`);
   await stopping;
@@ -35,6 +36,7 @@ async function start(flags: ServeFlags, web: string | null, context: CliContext)
       folder: flags.data === undefined ? dataFolder(context.process.env, process.platform) : resolve(flags.data),
       database: flags.database ?? null,
       web,
+      demo: flags.demo,
       version: VERSION,
       now: context.now,
       newId: context.newId,
