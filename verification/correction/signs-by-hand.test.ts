@@ -1,6 +1,7 @@
 import { type Case, correctionBasis, parseChanges, predictionToJson, restore } from "@halfturn/casefile";
 import { predict } from "@halfturn/engine/correction";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
+import { degreesToRadians, radians, radiansToDegrees } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
 
 // Every expected number here comes from plain trigonometry in vehicle directions (forward, left, up), written out in the test: nothing of the engine's
@@ -10,8 +11,8 @@ type Runs = "rearward" | "forward";
 
 /** Degrees: double rounding through sines of a few degrees, and of the readings' way through the fit. */
 const ROUNDING = 1e-10;
-const deg = (radians: number): number => (radians * 180) / Math.PI;
-const rad = (degrees: number): number => (degrees * Math.PI) / 180;
+const deg = (angle: number): number => radiansToDegrees(radians(angle));
+const rad = degreesToRadians;
 
 const FRONT = 1200;
 const BACK = 1000;
