@@ -78,7 +78,7 @@ const ALL_PARAMS: FindingParams = new Proxy<Record<string, number | string | rea
     get: (_, key) =>
       typeof key !== "string"
         ? undefined
-        : /Deg$|RadS2$|Rpm$|share$|S$|Hz$|Percent$|^(?:count|line|sets|seconds)$/.test(key)
+        : /Deg$|RadS2$|Rpm$|share$|S$|Hz$|Percent$|Share$|^(?:wheelTurns|order|otherOrder|count|line|sets|seconds)$/.test(key)
           ? 3.25
           : /^shafts$|^sections$|^joints$/.test(key)
             ? ["ab-1", "cd-2"]
@@ -106,13 +106,23 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
     recording,
     phrases,
     orders,
+    vibration,
     ...rest
   } = catalogue;
   walk(found, "", rest);
   for (const [key, text] of correctionStrings(correction, catalogue.numbers)) found.set(`correction.${key}`, text);
   walk(found, "phrases.causes", phrases.causes);
   walk(found, "phrases.places", phrases.places);
-  const { coincidence, notes: _notes, ...orderLabels } = orders;
+  const { coincidence, notes: _notes, orderOf, ...orderLabels } = orders;
+  for (const [part, order] of [
+    ["wheel", 1],
+    ["engine", 1.5],
+    ["fan", 1],
+  ] as const)
+    found.set(
+      `orders.orderOf.${part}`,
+      orderOf(part, order, () => "ab-1"),
+    );
   walk(found, "orders", orderLabels);
   for (const [name, of] of Object.entries(SAMPLE_COINCIDENCES))
     found.set(
@@ -130,6 +140,11 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
   walk(found, "recording", { ...recording, faults: {} });
   for (const fault of SAMPLE_RECORDING_FAULTS)
     found.set(`recording.faults.${fault.code}`, recordingFaultText(recording, fault, catalogue.numbers));
+  const { faults: signalFaults, verdict, ...vibrationLabels } = vibration;
+  walk(found, "vibration", vibrationLabels);
+  found.set("vibration.verdict", verdict({ order: "ab-1", cause: "cd-2", probability: "90 %", share: "40 %" }));
+  for (const [code, say] of Object.entries(signalFaults))
+    found.set(`vibration.faults.${code}`, say({ samples: 3, needed: 9, pulses: 2, rate: 0, time: 3.25, limit: 49 }, catalogue.numbers));
   SAMPLE_PROBLEMS.forEach((problem) => {
     found.set(`problems.${problem.code}`, problemText(catalogue, problem));
   });

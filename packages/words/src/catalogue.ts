@@ -12,6 +12,7 @@ import type { Phrases } from "./phrases.js";
 import { placeInWords } from "./place-in-words.js";
 import type { RecordingWords } from "./recording-words.js";
 import type { Terminal } from "./terminal.js";
+import type { VibrationWords } from "./vibration-words.js";
 
 /** What a finding means in the bay, and exactly what to do next. */
 export interface FindingWords {
@@ -41,6 +42,7 @@ export interface Catalogue {
   readonly cautions: Cautions;
   readonly correction: CorrectionWords;
   readonly recording: RecordingWords;
+  readonly vibration: VibrationWords;
   readonly terminal: Terminal;
 }
 

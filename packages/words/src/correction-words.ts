@@ -70,6 +70,9 @@ export interface CorrectionWords {
   readonly noSingle: string;
   readonly withoutAxle: string;
   readonly none: string;
+  /** The best that one adjuster alone could do in a size that would have to be made. */
+  readonly cutToMeasure: string;
+  readonly notStocked: (change: string) => string;
   readonly toMeasure: string;
   readonly nothingToMeasure: string;
   readonly measureGain: (what: string, gain: string) => string;

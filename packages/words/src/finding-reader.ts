@@ -22,6 +22,12 @@ export interface FindingReader {
   readonly speed: (key: string) => string;
   /** A number with so many decimals; the sentence has its unit. */
   readonly amount: (key: string, decimals: number) => string;
+  /** "the wheel's first order": the names of part and order stand under the keys. */
+  readonly order: (partKey: string, orderKey: string) => string;
+  /** A share from 0 to 1 as per cent. */
+  readonly share: (key: string) => string;
+  /** The same with its sign. */
+  readonly signedShare: (key: string) => string;
   /** What to read again, where the finding says; otherwise null. */
   readonly repeat: string | null;
   /** The reading that a place stands for, as an instruction. */

@@ -20,4 +20,5 @@ export type { Phrases } from "./phrases.js";
 export { placeInWords } from "./place-in-words.js";
 export { type RecordingWords, recordingFaultText } from "./recording-words.js";
 export type { Terminal } from "./terminal.js";
+export { signalFaultText, type VerdictParts, type VibrationWords } from "./vibration-words.js";
 export type { WhatToRepeat } from "./what-to-repeat.js";

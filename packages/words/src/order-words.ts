@@ -16,6 +16,8 @@ export type NoteWords = {
 
 /** What is said about parts that turn and the orders they can shake at. */
 export interface OrderWords {
+  /** "the propeller shaft's first order", for the middle of a sentence. */
+  readonly orderOf: (part: string, order: number, accessoryName: NameOf) => string;
   readonly parts: { readonly [P in CommonPart]: string };
   /** Short: the part stands beside it. */
   readonly causes: { readonly [C in OrderCause]: string };
@@ -62,7 +64,8 @@ export const coincidenceText =
     return `${needed}${partedByGear ? `; ${words.another}` : ""}.`;
   };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** A sentence begins with a capital. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The sentence of one note. */
 export function noteText({ notes }: OrderWords, note: PowertrainNote, numbers: Numbers): string {

@@ -1,4 +1,5 @@
 import { RECORDING_FINDING_CODES } from "./recording-codes.js";
+import { VIBRATION_FINDING_CODES } from "./vibration-codes.js";
 
 /** Every finding the tool can make. Words for each stand in the catalogue of every language; the union keeps the two in step. */
 export const FINDING_CODES = [
@@ -48,6 +49,7 @@ export const FINDING_CODES = [
   "decision.stop-accepted",
   // A recording.
   ...RECORDING_FINDING_CODES,
+  ...VIBRATION_FINDING_CODES,
 ] as const;
 
 export type FindingCode = (typeof FINDING_CODES)[number];

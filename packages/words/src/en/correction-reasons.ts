@@ -7,7 +7,7 @@ export const reasons: CorrectionWords["reasons"] = {
   "correction.stop-finding": (of) =>
     `${of.driveline}: a stop finding says that what was gauged are not road angles; gauge again, or override it with --accept CODE (analyse names the code)`,
   "correction.phasing-not-measured": (of) =>
-    `the phasing of ${of.part("section")} was not measured, and a plan built on it would be a guess; measure it, then write phasingDeg and "phasingMeasured": true`,
+    `the phasing of ${of.part("section")} was not measured, and a plan built on it would be a guess; measure it, then write phasingDeg and "phasingMeasured": true, or "phasings" in a gauging after correction`,
   "correction.shaft-not-gauged": (of) => `${of.part("shaft")} of ${of.driveline} was not gauged; gauge it and add the reading`,
   "correction.moves-refused-driveline": (of) =>
     `${of.adjuster} would also move ${of.driveline}, whose angles are not known to be right; gauge that driveline again first`,

@@ -124,6 +124,8 @@ export const correction: CorrectionWords = {
   noSingle: "no single change helps",
   withoutAxle: "Without touching the axle",
   none: "nothing to choose from",
+  cutToMeasure: "One change cut to measure",
+  notStocked: (change) => `${change}: not in stock in this size, so it would have to be made or ordered`,
   toMeasure: "Measure still",
   nothingToMeasure: "No measurement is missing.",
   measureGain: (what, gain) => `${what}: takes up to ${gain} off the uncertainty of a joint angle`,

@@ -7,7 +7,7 @@ export const reasons: CorrectionWords["reasons"] = {
   "correction.stop-finding": (of) =>
     `${of.driveline}: un hallazgo de parada dice que lo medido no son ángulos de marcha; mida de nuevo, o anúlelo con --accept CODE (analyse da el código)`,
   "correction.phasing-not-measured": (of) =>
-    `no se midió la fase de ${of.part("section")}, y un plan basado en ella sería una conjetura; mídala y escriba phasingDeg y "phasingMeasured": true`,
+    `no se midió la fase de ${of.part("section")}, y un plan basado en ella sería una conjetura; mídala y escriba phasingDeg y "phasingMeasured": true, o "phasings" en una medición tras la corrección`,
   "correction.shaft-not-gauged": (of) => `no se midió ${of.part("shaft")} de ${of.driveline}; mídalo y añada la lectura`,
   "correction.moves-refused-driveline": (of) =>
     `${of.adjuster} movería también ${of.driveline}, cuyos ángulos no se sabe si son ciertos; mida antes otra vez esa línea`,

@@ -127,6 +127,8 @@ export const correction: CorrectionWords = {
   noSingle: "ningún cambio por sí solo ayuda",
   withoutAxle: "Sin tocar el eje",
   none: "no hay nada que elegir",
+  cutToMeasure: "Un solo cambio hecho a medida",
+  notStocked: (change) => `${change}: no hay existencias de esta medida, así que habría que hacerla o pedirla`,
   toMeasure: "Falta por medir",
   nothingToMeasure: "No falta ninguna medida.",
   measureGain: (what, gain) => `${what}: quita hasta ${gain} a la incertidumbre de un ángulo de junta`,

@@ -8,12 +8,14 @@ import { missingFindings } from "./findings-missing.js";
 import { readingFindings } from "./findings-readings.js";
 import { recordingFindings } from "./findings-recording.js";
 import { stateFindings } from "./findings-state.js";
+import { vibrationFindings } from "./findings-vibration.js";
 import { labels } from "./labels.js";
 import { orders } from "./orders.js";
 import { phrases } from "./phrases.js";
 import { problems } from "./problems.js";
 import { recording } from "./recording.js";
 import { terminal } from "./terminal.js";
+import { vibration } from "./vibration.js";
 
 const numbers = numbersOf("es");
 
@@ -23,7 +25,7 @@ export const es: Catalogue = {
   numbers,
   labels,
   severities: { stop: "Parada", warn: "Aviso", note: "Nota" },
-  findings: { ...stateFindings, ...readingFindings, ...missingFindings, ...limitFindings, ...recordingFindings },
+  findings: { ...stateFindings, ...readingFindings, ...missingFindings, ...limitFindings, ...recordingFindings, ...vibrationFindings },
   problems,
   wholeFile: "el fichero",
   phrases: phrases(numbers),
@@ -32,5 +34,6 @@ export const es: Catalogue = {
   cautions,
   correction,
   recording,
+  vibration,
   terminal,
 };

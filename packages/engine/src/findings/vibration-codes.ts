@@ -1,0 +1,20 @@
+/** What is found about a vibration: in the pulses that told the speed, and while it was laid to a rotating part. */
+export const VIBRATION_FINDING_CODES = [
+  "pulses.missing",
+  "pulses.double",
+  "attribution.clipped",
+  "attribution.order-not-observable",
+  "attribution.folded-back",
+  "attribution.fold-back-coincides",
+  "attribution.coincidence",
+  "attribution.speed-loose",
+  "attribution.speed-corrected",
+  "attribution.speed-steady",
+  "attribution.several",
+  "attribution.nothing-found",
+  "attribution.mostly-unexplained",
+  "attribution.resonance",
+  "attribution.beat",
+  "attribution.sound-only",
+  "attribution.engine-left-out",
+] as const;
