@@ -21,13 +21,21 @@ function scriptedClock() {
 const twoAndAHalf = { name: "two-and-a-half", what: "nothing", prepare: () => () => 1 };
 
 describe("bench", () => {
-  it("measures in kernels", () => {
-    const { ratio, runMs, kernelMs } = measure(twoAndAHalf, scriptedClock());
+  it("measures in kernels", async () => {
+    const { ratio, runMs, kernelMs } = await measure(twoAndAHalf, scriptedClock());
     expect({ ratio, runMs, kernelMs }).toEqual({ ratio: 2.5, runMs: 25, kernelMs: 10 });
   });
 
-  it("refuses to time work that gives nothing", () => {
-    expect(() => measure({ ...twoAndAHalf, prepare: () => () => Number.NaN }, scriptedClock())).toThrow(RangeError);
+  it("measures in runs of a peer where there is one", async () => {
+    let peers = 0;
+    const preparePeer = () => async () => ++peers;
+    const { ratio } = await measure({ ...twoAndAHalf, preparePeer }, scriptedClock());
+    expect(ratio).toBe(2.5);
+    expect(peers).toBeGreaterThan(1);
+  });
+
+  it("refuses to time work that gives nothing", async () => {
+    await expect(measure({ ...twoAndAHalf, prepare: () => () => Number.NaN }, scriptedClock())).rejects.toThrow(RangeError);
   });
 
   it("takes the middle value", () => {
@@ -35,16 +43,16 @@ describe("bench", () => {
     expect(() => median([])).toThrow(RangeError);
   });
 
-  it("holds a measurement to its budget", () => {
-    const measured = measure(twoAndAHalf, scriptedClock());
+  it("holds a measurement to its budget", async () => {
+    const measured = await measure(twoAndAHalf, scriptedClock());
     expect(judge([measured], { "two-and-a-half": 2.5 })[0]?.within).toBe(true);
     const [over] = judge([measured], { "two-and-a-half": 2.4 });
     expect(over?.within).toBe(false);
     expect(table(over ? [over] : [])).toContain("OVER");
   });
 
-  it("knows no budget without a benchmark and no benchmark without a budget", () => {
-    const measured = measure(twoAndAHalf, scriptedClock());
+  it("knows no budget without a benchmark and no benchmark without a budget", async () => {
+    const measured = await measure(twoAndAHalf, scriptedClock());
     expect(() => judge([measured], {})).toThrow(/has no budget/);
     expect(() => judge([measured], { "two-and-a-half": 3, gone: 1 })).toThrow(/gone/);
     expect(BENCHMARKS.map(({ name }) => name).sort()).toEqual(Object.keys(budgets).sort());

@@ -1,6 +1,6 @@
 import type { Judged } from "./judge.js";
 
-const HEADER = ["benchmark", "run ms", "per second", "kernel ms", "ratio", "budget", "", "what one run is"];
+const HEADER = ["benchmark", "run ms", "per second", "yardstick ms", "ratio", "budget", "", "what one run is"];
 
 /** Numbers with three figures that count. */
 const figures = (value: number) => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));

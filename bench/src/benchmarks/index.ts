@@ -4,6 +4,9 @@ import { chainThreeJoints } from "./chain-three-joints.js";
 import { monteCarloThreeJoints } from "./monte-carlo-three-joints.js";
 import { planManyCandidates } from "./plan-many-candidates.js";
 import { planThreeAdjusters } from "./plan-three-adjusters.js";
+import { readRecordingTable } from "./read-recording-table.js";
+import { readRecordingUff } from "./read-recording-uff.js";
+import { readRecordingWav } from "./read-recording-wav.js";
 
 /** Every benchmark, in the order of the table. */
 export const BENCHMARKS: readonly Benchmark[] = [
@@ -12,4 +15,7 @@ export const BENCHMARKS: readonly Benchmark[] = [
   analyseCold,
   planThreeAdjusters,
   planManyCandidates,
+  readRecordingWav,
+  readRecordingTable,
+  readRecordingUff,
 ];

@@ -2,7 +2,6 @@ const [ZERO, NINE, PLUS, MINUS, SPACE, TAB, E, D, LOWER] = [0x30, 0x39, 0x2b, 0x
 /** Powers of ten that a double holds exactly; with a mantissa below 2^53, one product or quotient is then rounded once. Source: W. D. Clinger, PLDI 1990. */
 const POWERS = Array.from({ length: 23 }, (_, power) => 10 ** power);
 const EXACT = 2 ** 53;
-const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/;
 
 export const POINT = 0x2e;
 export const COMMA = 0x2c;
@@ -74,10 +73,18 @@ function exponentAt(bytes: Uint8Array, from: number, end: number): number | null
   return sign === MINUS ? -exponent : exponent;
 }
 
+/** More characters than any number needs. */
+const LONGEST = 400;
+
+/** The same by the platform, for more digits than a double multiplies exactly; the form has been seen to be a number's. */
 function slowly(bytes: Uint8Array, from: number, to: number, mark: number): number {
-  const text = String.fromCharCode(...bytes.subarray(from, Math.min(to, from + 400))).toLowerCase();
-  const plain = text.replace(String.fromCharCode(mark), ".").replace("d", "e");
-  if (to - from > 400 || !NUMBER.test(plain)) return Number.NaN;
-  const value = Number(plain);
+  if (to - from > LONGEST) return Number.NaN;
+  let text = "";
+  for (let at = from; at < to; at++) {
+    const byte = bytes[at] as number;
+    if (byte === mark) text += ".";
+    else text += (byte | LOWER) === D ? "e" : String.fromCharCode(byte);
+  }
+  const value = Number(text);
   return Number.isFinite(value) ? value : Number.NaN;
 }

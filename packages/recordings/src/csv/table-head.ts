@@ -16,6 +16,8 @@ export interface TableHead {
 
 /** Enough for any preamble and its first rows. */
 const HEAD_BYTES = 64 * 1024;
+/** Nearly every preamble is shorter. */
+const SNIFFED_LINES = 150;
 const MOST_COLUMNS = 1024;
 /** Excel's hint of the separator. */
 const HINT = /^sep=(.)$/i;
@@ -34,7 +36,8 @@ export async function readTableHead(source: ByteSource): Promise<RecordingResult
   const hint = HINT.exec(lines[0]?.text ?? "")?.[1];
   const table = lines.filter(({ text }) => text.trim() !== "" && !HINT.test(text));
   const plain = table.filter(({ text }) => !COMMENT.test(text));
-  const sniffed = sniffDialect(plain.map(({ text }) => text));
+  const texts = plain.map(({ text }) => text);
+  const sniffed = sniffDialect(texts.slice(0, SNIFFED_LINES)) ?? sniffDialect(texts);
   if (sniffed === null) return recordingFault(table.length === 0 ? "recording.empty" : "recording.no-samples", "", {});
   const dialect = hint === undefined ? sniffed : { ...sniffed, separator: hint };
   const rowIndex = plain.findIndex(({ text }) => isNumbers(splitLine(text, dialect.separator), dialect.mark));
