@@ -1,19 +1,15 @@
-import { TextEntry } from "../../controls/text-entry.js";
-import { useWords } from "../../words/use-words.js";
 import type { CasePageProps } from "../case-page.js";
-import { describeWords } from "./describe-words.js";
+import { ComplaintCard } from "./complaint-card.js";
+import { DrivelineCard } from "./driveline-card.js";
+import { NumbersCard } from "./numbers-card.js";
 
 /** Who complains of what, on which vehicle, and how its drivelines are built. */
-export function DescribePage({ document, edit }: CasePageProps) {
-  const words = useWords(describeWords);
-  return (
-    <>
-      <TextEntry label={words.title} value={document.title} onChange={(title) => edit((before) => ({ ...before, title }))} />
-      <TextEntry
-        label={words.vehicle}
-        value={document.vehicle?.label ?? ""}
-        onChange={(label) => edit((before) => ({ ...before, vehicle: { ...before.vehicle, label } }))}
-      />
-    </>
-  );
-}
+export const DescribePage = ({ document, edit }: CasePageProps) => (
+  <>
+    <ComplaintCard document={document} edit={edit} />
+    {document.drivelines.map((driveline, index) => (
+      <DrivelineCard key={driveline.id} document={document} edit={edit} index={index} driveline={driveline} />
+    ))}
+    <NumbersCard document={document} edit={edit} />
+  </>
+);

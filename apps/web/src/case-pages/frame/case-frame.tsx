@@ -8,6 +8,7 @@ import { SettingsButton } from "../../settings/settings-button.js";
 import { useSettings } from "../../settings/settings-context.js";
 import { useWords } from "../../words/use-words.js";
 import { useCalculation } from "../../worker/use-calculation.js";
+import { CaseNotices } from "../conflicts/case-notices.js";
 import { PAGES } from "../pages.js";
 import styles from "./case-frame.module.css";
 import { frameWords } from "./frame-words.js";
@@ -38,6 +39,9 @@ export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly st
           <Icon name="redo" />
         </Button>
         <SettingsButton />
+        <div className={styles.notices}>
+          <CaseNotices open={open} />
+        </div>
       </header>
       <main className={styles.page}>
         <div className={styles.column}>

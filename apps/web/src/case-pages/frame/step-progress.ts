@@ -69,7 +69,8 @@ const counted = (
 function gauging(document: Case, analysed: Analysed): StepProgress {
   if (!document.gauging?.length) return say("open", "not-gauged");
   const findings = (analysed ?? []).flatMap(({ analysis }) => analysis.findings);
-  if (findings.some(({ severity }) => severity === "stop")) return say("trouble", "not-road-angles");
+  const isEmpty = analysed?.every(({ analysis }) => analysis.shafts.every(({ inclination }) => inclination === null)) ?? false;
+  if (!isEmpty && findings.some(({ severity }) => severity === "stop")) return say("trouble", "not-road-angles");
   const unread = (analysed ?? []).flatMap(({ analysis }) => analysis.shafts.filter(({ inclination }) => inclination === null)).length;
   return unread > 0 ? { state: "part", note: { code: "shafts-to-read", count: unread } } : say("done", "gauged");
 }

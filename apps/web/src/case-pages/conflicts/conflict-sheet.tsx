@@ -1,0 +1,93 @@
+import type { MergeConflict } from "@halfturn/exchange";
+import { catalogueOf, namesOf } from "@halfturn/words";
+import { Button } from "../../controls/button.js";
+import { Sheet } from "../../controls/sheet.js";
+import type { DeviceCase } from "../../device/device-case.js";
+import { fieldNames, isFieldName } from "../../words/field-names.js";
+import { useLanguage, useWords } from "../../words/use-words.js";
+import styles from "./conflict-sheet.module.css";
+import { conflictWords } from "./conflict-words.js";
+import { type ValueWords, valueLines } from "./value-lines.js";
+
+export interface ConflictSheetProps {
+  readonly record: DeviceCase;
+  readonly onChoose: (conflict: MergeConflict, side: "mine" | "theirs") => void;
+  readonly onClose: () => void;
+}
+
+/** Field by field, what this device has and what the other has: one press each, and nothing is lost before it. */
+export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps) {
+  const words = useWords(conflictWords);
+  const names = useWords(fieldNames);
+  const catalogue = catalogueOf(useLanguage());
+  const { conflicts, document } = record;
+  const nameOf = namesOf(document, 0, catalogue);
+  const { labels, numbers } = catalogue;
+  const codes: Readonly<Record<string, string>> = {
+    ...labels.jointKinds,
+    ...labels.rideHeights,
+    ...labels.wheelSupports,
+    ...labels.stages,
+    left: labels.left,
+    right: labels.right,
+    "driven-end": labels.drivenEndLower,
+    "source-end": labels.sourceEndLower,
+  };
+  const say: ValueWords = {
+    names,
+    yes: words.yes,
+    no: words.no,
+    nothing: words.nothing,
+    number: (value) => numbers.plain(value, Math.min(3, (String(value).split(".")[1] ?? "").length)),
+    code: (value) => codes[value] ?? value,
+  };
+  const chooseAll = (side: "mine" | "theirs") => () => {
+    for (const conflict of conflicts) onChoose(conflict, side);
+  };
+  return (
+    <Sheet title={words.title} close={words.close} onClose={onClose}>
+      <p>{words.explain}</p>
+      {conflicts.map((conflict) => (
+        <section key={conflict.path} className={styles.conflict}>
+          <h3>{fieldName(conflict.path, names, nameOf)}</h3>
+          {conflict.base === undefined ? null : (
+            <p className={styles.before}>
+              {words.before}: {valueLines(conflict.base, say).join(", ")}
+            </p>
+          )}
+          <div className={styles.sides}>
+            {(["mine", "theirs"] as const).map((side) => (
+              <Button key={side} size="large" onPress={() => onChoose(conflict, side)}>
+                <span className={styles.side}>
+                  <span className={styles.who}>{words[side]}</span>
+                  {valueLines(conflict[side], say).map((line) => (
+                    <span key={line}>{line}</span>
+                  ))}
+                </span>
+              </Button>
+            ))}
+          </div>
+        </section>
+      ))}
+      {conflicts.length > 1 ? (
+        <div className={styles.sides}>
+          <Button onPress={chooseAll("mine")}>{words.allMine}</Button>
+          <Button onPress={chooseAll("theirs")}>{words.allTheirs}</Button>
+        </div>
+      ) : null}
+    </Sheet>
+  );
+}
+
+/** "Title", "Front section: Length", or the reading's own name. */
+function fieldName(path: string, names: Parameters<typeof isFieldName>[1], nameOf: (path: string) => string): string {
+  const named = nameOf(path);
+  if (named !== path) return named;
+  const steps = path.split(".").map((step) => step.replace(/\[\d*\]$/, ""));
+  const last = steps.at(-1) ?? path;
+  const part = nameOf(path.replace(/\.[^.[\]]+$/, ""));
+  const field = isFieldName(last, names) ? names[last] : last;
+  const owner = steps.at(-2);
+  if (!part.includes("[") && !part.includes(".") && part !== owner) return `${part}: ${field}`;
+  return owner !== undefined && isFieldName(owner, names) ? `${names[owner]}: ${field}` : field;
+}

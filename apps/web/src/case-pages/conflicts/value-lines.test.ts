@@ -1,0 +1,26 @@
+import { expect, test } from "vitest";
+import { fieldNames } from "../../words/field-names.js";
+import { type ValueWords, valueLines } from "./value-lines.js";
+
+const words: ValueWords = {
+  names: fieldNames.en,
+  yes: "yes",
+  no: "no",
+  nothing: "taken out",
+  number: (value) => value.toFixed(1),
+  code: (value) => value,
+};
+
+test("a value is said as a person would: names for keys, words for truth, a dash between two ends", () => {
+  expect(valueLines(undefined, words)).toEqual(["taken out"]);
+  expect(valueLines([60, 80], words)).toEqual(["60.0 – 80.0"]);
+  expect(valueLines({ phasingMeasured: true, lengthMm: 1180 }, words)).toEqual([
+    "Phasing measured: yes",
+    "Length, joint centre to joint centre: 1180.0",
+  ]);
+  expect(valueLines({ at: "driven", deg: 1.2 }, words)).toEqual(["at: driven", "Display: 1.2"]);
+});
+
+test("what goes on and on is cut short", () => {
+  expect(valueLines({ a: { b: { c: { d: 1 } } } }, words)).toEqual(["a: b: c: …"]);
+});

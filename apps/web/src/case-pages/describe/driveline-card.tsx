@@ -1,0 +1,49 @@
+import type { CaseDriveline } from "@halfturn/casefile";
+import { catalogueOf, drivelineName, namesOf } from "@halfturn/words";
+import { Card } from "../../controls/card.js";
+import { Fold } from "../../controls/fold.js";
+import { useLanguage, useWords } from "../../words/use-words.js";
+import type { CasePageProps } from "../case-page.js";
+import { AxleFields } from "./axle-fields.js";
+import { describeWords } from "./describe-words.js";
+import { editAxle, editJoint, editSection } from "./edit-case.js";
+import { JointFields } from "./joint-fields.js";
+import { SectionFields } from "./section-fields.js";
+
+export interface DrivelineCardProps extends Pick<CasePageProps, "document" | "edit"> {
+  readonly index: number;
+  readonly driveline: CaseDriveline;
+}
+
+/** How one driveline is built: what a tape, a look along the shaft and the vehicle's papers say. */
+export function DrivelineCard({ document, edit, index, driveline }: DrivelineCardProps) {
+  const words = useWords(describeWords);
+  const catalogue = catalogueOf(useLanguage());
+  const nameOf = namesOf(document, index, catalogue);
+  return (
+    <Card title={drivelineName(document, index, catalogue)} aside={<span>{words.runs[driveline.runs]}</span>}>
+      {driveline.sections.map((section, k) => (
+        <SectionFields
+          key={section.id}
+          name={nameOf(section.id)}
+          section={section}
+          onChange={(changes) => edit(editSection(index, k, changes))}
+        />
+      ))}
+      <Fold title={words.parts}>
+        {driveline.joints.map((joint, k) => (
+          <JointFields
+            key={joint.id}
+            name={nameOf(joint.id)}
+            joint={joint}
+            isBetween={k > 0 && k < driveline.joints.length - 1}
+            onChange={(changes) => edit(editJoint(index, k, changes))}
+          />
+        ))}
+      </Fold>
+      <Fold title={words.axle}>
+        <AxleFields axle={driveline.axle ?? {}} onChange={(changes) => edit(editAxle(index, changes))} />
+      </Fold>
+    </Card>
+  );
+}
