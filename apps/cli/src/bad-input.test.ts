@@ -114,6 +114,8 @@ describe("bad input", () => {
         ["analyse", "bad.json"],
         ["analyse", "--json", "bad.json"],
         ["validate", "bad.json"],
+        ["predict", "bad.json", "--change", "wedge=1deg"],
+        ["plan", "bad.json"],
         ["orders", "bad.json", "--speed", "80"],
         ["report", "bad.json", "-o", "bad.pdf"],
       ]) {

@@ -105,6 +105,7 @@ describe("plan for people", () => {
     expect(lines.filter((line) => /^ {2}\d +≤?\d+% +\d+\.\d +-?\d+% {2}\S/.test(line))).toHaveLength(5);
     for (const question of ["Doing nothing", "The single change that helps most", "Without touching the axle"])
       expect(out).toMatch(new RegExp(`^  ${question}: `, "m"));
+    expect(flowing(out)).toMatch(/One change cut to measure: Spring pad wedges: 0\.\d+° pinion nose up \(margin \d+%\)/);
     const wedge = lines.findIndex((line) => /^ +\d+\. Spring pad wedges: fit a wedge of 1° on the spring pad/.test(line));
     expect(wedge).toBeGreaterThan(0);
     const next = lines.findIndex((line, k) => k > wedge && /^ +\d+\. /.test(line));

@@ -24,6 +24,9 @@ afterAll(() => program.remove());
 /** Few draws: what is tested here does not hang on their number. */
 const predict = (...args: readonly string[]) => program.run(["predict", "--draws", "500", ...args]);
 
+/** Text without its line breaks. */
+const flowing = (text: string): string => text.replaceAll(/\s+/g, " ");
+
 /** Degrees through radians and back. */
 const ROUNDING = 1e-9;
 
@@ -82,6 +85,13 @@ describe("predict for people", () => {
     }
     expect(out).not.toContain("\u001B");
     expect(lines.filter((line) => line.length > 80)).toEqual([]);
+  });
+
+  it("says of a size between those in stock that it would have to be made", async () => {
+    expect(flowing((await predict("case.json", "--change", "wedge=1.5deg")).out)).toMatch(
+      /1\.5° pinion nose up: not in stock in this size/,
+    );
+    expect((await predict("case.json", "--change", "wedge=2deg", "--change", "bearing-drop=-6mm")).out).not.toMatch(/not in stock/);
   });
 
   it("says in a line what nothing moves", async () => {

@@ -1,6 +1,6 @@
 import type { ChoiceJson, LimitUseJson, PlanJson } from "@halfturn/casefile";
 import { isOfWhole } from "@halfturn/words";
-import { type CorrectionView, changesText } from "./correction-view.js";
+import { type CorrectionView, changesText, changeText } from "./correction-view.js";
 import { widthOf } from "./paint.js";
 import { table } from "./table.js";
 import { wrap } from "./wrap.js";
@@ -27,7 +27,10 @@ export function rankingLines({ plans }: PlanJson, view: CorrectionView): readonl
 }
 
 /** Doing nothing, the best single change, and the best that leaves the axle alone. */
-export function comparisonLines({ doingNothing, bestSingleChange, bestWithoutAxle }: PlanJson, view: CorrectionView): readonly string[] {
+export function comparisonLines(
+  { doingNothing, bestSingleChange, bestWithoutAxle, optima }: PlanJson,
+  view: CorrectionView,
+): readonly string[] {
   const { correction } = view.words;
   const line = (name: string, choice: ChoiceJson | null, none: string): readonly string[] => {
     const what = choice === null ? none : `${changesText(choice.changes, view)} (${measureText(choice, view)})`;
@@ -38,8 +41,21 @@ export function comparisonLines({ doingNothing, bestSingleChange, bestWithoutAxl
     ...wrap(`${correction.doingNothing}: ${measureText(doingNothing, view)}`, view.width, "    ", "  "),
     ...(doingNothing.tightest ? wrap(correction.tightest(...limitUseText(doingNothing.tightest, view)), view.width, "      ", "    ") : []),
     ...line(correction.bestSingle, bestSingleChange, correction.noSingle),
+    ...cutToMeasure(optima, bestSingleChange?.margin ?? doingNothing.margin, view),
     ...line(correction.withoutAxle, bestWithoutAxle, correction.none),
   ];
+}
+
+/** A gain of the tightest limit by less than this is not worth a trip to the machine shop. */
+const WORTH_MAKING = 0.02;
+
+/** The best size of one adjuster, in stock or not, where it leaves clearly more of the tightest limit than the best that is in stock. */
+function cutToMeasure(optima: PlanJson["optima"], stocked: number | null, view: CorrectionView): readonly string[] {
+  const best = optima.reduce<PlanJson["optima"][number] | null>((most, one) => (most && most.margin >= one.margin ? most : one), null);
+  if (!best || best.amount === 0 || (stocked !== null && best.margin < stocked + WORTH_MAKING)) return [];
+  const { correction, numbers } = view.words;
+  const margin = `${correction.columns.margin.toLowerCase()} ${numbers.share(best.margin)}`;
+  return wrap(`${correction.cutToMeasure}: ${changeText(best, view)} (${margin})`, view.width, "    ", "  ");
 }
 
 const measureText = (choice: ChoiceJson, view: CorrectionView): string => {

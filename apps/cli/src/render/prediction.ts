@@ -1,4 +1,4 @@
-import type { CorrectionBasis, PredictionJson } from "@halfturn/casefile";
+import { type CorrectionBasis, engineChange, isStocked, type PredictionJson } from "@halfturn/casefile";
 import type { Finding } from "@halfturn/engine/findings";
 import { basisLines, groundLines, listed, missingLines } from "./basis-lines.js";
 import { beforeAfterLines } from "./before-after.js";
@@ -17,6 +17,9 @@ export function predictionLines(
 ): readonly string[] {
   const { correction, explanations, terminal, numbers } = view.words;
   const named = correctionView(basis.document, view);
+  const made = after.changes
+    .filter((change) => !isStocked(engineChange(change), basis.input))
+    .map((change) => correction.notStocked(changeText(change, named)));
   const never = [...new Set(after.blockedBy.map((reason) => named.text.reason(reason)))];
   return [
     ...titleLines(basis.document, view),
@@ -27,6 +30,7 @@ export function predictionLines(
       after.changes.map((change) => changeText(change, named)),
       view,
     ),
+    ...(made.length === 0 ? [] : ["", ...made.flatMap((line) => wrap(line, view.width, "    ", "  "))]),
     ...(never.length === 0 ? [] : ["", view.paint("bad", correction.neverFit), ...listed(never, view)]),
     ...beforeAfterLines(before.states, after.states, named),
     "",

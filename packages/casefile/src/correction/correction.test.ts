@@ -11,7 +11,7 @@ import type { Case } from "../schema/case.js";
 import { serialise } from "../serialise/serialise.js";
 import { beforeAfterPairs } from "./before-after-pairs.js";
 import { judgedCorrections } from "./judged-corrections.js";
-import { parseChange, parseChanges } from "./parse-change.js";
+import { isStocked, parseChange, parseChanges } from "./parse-change.js";
 import { recordCorrection } from "./record-correction.js";
 
 const SETTINGS = { defaults: DEFAULT_LIMITS, draws: 500, seed: 1 };
@@ -57,6 +57,15 @@ test.each([
   ["bearing-drop=-9mm", "beyond-fitted", { amount: -9, fitted: 6 }],
 ])("%s is refused as %s", (text, code, params) => {
   expect(parseChange(text, input)).toMatchObject({ ok: false, problem: { code, params } });
+});
+
+test("what is in stock is known from what could be cut to measure", () => {
+  const stocked = (text: string) => {
+    const parsed = parseChange(text, input);
+    return parsed.ok && isStocked(parsed.change, input);
+  };
+  expect(["wedge=2deg", "wedge=0deg", "bearing-drop=-6mm", "turn-front=3steps"].map(stocked)).toEqual([true, true, true, true]);
+  expect(["wedge=1.5deg", "bearing-drop=-5mm"].map(stocked)).toEqual([false, false]);
 });
 
 test("one adjuster is named once, and a case without any says so", () => {

@@ -96,6 +96,13 @@ function withinReach(adjuster: Adjuster, amount: number, input: CorrectionInput)
   return refuse("beyond-stock", { ...params, minimum: writtenAmount(minimum, unit), maximum: writtenAmount(maximum, unit) });
 }
 
+/** Whether the shop has an amount in stock; nought and taking out what is fitted always are. */
+export function isStocked({ adjusterId, amount }: Change, input: CorrectionInput): boolean {
+  const adjuster = input.adjusters.find(({ id }) => id === adjusterId);
+  if (!adjuster || adjuster.kind === "rephase") return true;
+  return [0, ...amountsOf(adjuster, mountingOf(adjuster, input))].some((size) => Math.abs(size - amount) <= SAME_SIZE);
+}
+
 const mountingOf = (adjuster: Adjuster, { drivelines }: CorrectionInput) =>
   adjuster.kind === "support-drop"
     ? (drivelines
