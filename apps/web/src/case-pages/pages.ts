@@ -10,4 +10,6 @@ export const PAGES: readonly (readonly [step: Step, page: ComponentType<CasePage
   ["gauge", page(() => import("./gauge/gauge-page.js").then(({ GaugePage }) => GaugePage))],
   ["explain", page(() => import("./explain/explain-page.js").then(({ ExplainPage }) => ExplainPage))],
   ["correct", page(() => import("./correct/correct-page.js").then(({ CorrectPage }) => CorrectPage))],
+  ["prove", page(() => import("./prove/prove-page.js").then(({ ProvePage }) => ProvePage))],
+  ["report", page(() => import("./report/report-page.js").then(({ ReportPage }) => ReportPage))],
 ];

@@ -3,6 +3,7 @@ import type { Change, PlanOptions } from "@halfturn/engine/correction";
 import { proxy, type Remote, wrap } from "comlink";
 import type { Calculations } from "./calculations.js";
 import { FULL_DRAWS, QUICK_DRAWS } from "./draws.js";
+import type { ReportRequest } from "./report-calculations.js";
 
 type Answer<Name extends keyof Calculations> = Awaited<ReturnType<Calculations[Name]>>;
 
@@ -36,13 +37,20 @@ export const predictCase = (document: Case, changes: readonly Change[]): Promise
 export const predictQuickly = (document: Case, changes: readonly Change[]): Promise<Answer<"predict">> =>
   quick().predict(document, changes, QUICK_DRAWS);
 
-/** Every correction of the case held against the gauging after it. */
-export const judgeCorrections = (document: Case): Promise<Answer<"judge">> => thorough().judge(document);
-
 /** An empty case for a layout. */
 export const makeCase = (wanted: NewCase): Promise<Case> => quick().newCase(wanted);
 
+export const caseText = (document: Case): Promise<string> => quick().serialise(document);
+
 /** A case from the text of its file, checked by the schema. */
+/** The report as plain data and as one HTML file. */
+export const reportCase = (document: Case, request: ReportRequest): Promise<Answer<"report">> => thorough().report(document, request);
+
+/** Every correction of the case with the results of the gaugings on both sides of it. */
+export const correctionsOf = (document: Case): Promise<Answer<"corrections">> => thorough().corrections(document);
+
+export const fileText = (document: Case): Promise<string> => quick().fileText(document);
+
 export const restoreCase = (text: string): Promise<Restored> => quick().restore(text);
 
 export interface PlanWork {

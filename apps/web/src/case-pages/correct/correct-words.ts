@@ -125,7 +125,7 @@ export const correctWords: ByLanguage<CorrectWords> = {
     markMade: "Marcar como hecho",
     notMade: "No se hizo al final",
     drop: "Este no",
-    proveNext: "Mida otra vez tras el trabajo: Comprobar lo compara con lo previsto.",
+    proveNext: "Mida otra vez tras el trabajo: Comprobar lo compara con lo predicho.",
     cautionsHelp: "Junto a cada paso está la precaución que le corresponde.",
   },
 };

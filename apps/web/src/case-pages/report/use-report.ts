@@ -1,0 +1,32 @@
+import type { Case } from "@halfturn/casefile";
+import type { Language } from "@halfturn/words";
+import { useEffect, useState } from "react";
+import { VERSION } from "../../version.js";
+import type { MadeReport } from "../../worker/report-calculations.js";
+import { reportCase } from "../../worker/worker-client.js";
+
+export interface ReportState {
+  /** null until the first answer; of the case a moment ago while the worker is busy. */
+  readonly report: MadeReport | null;
+  readonly failed: boolean;
+}
+
+/** The report of the case as it stands today, from the worker. */
+export function useReport(document: Case, language: Language): ReportState {
+  const [state, setState] = useState<ReportState>({ report: null, failed: false });
+  useEffect(() => {
+    let wanted = true;
+    reportCase(document, { language, date: new Date().toISOString(), toolVersion: VERSION }).then(
+      (report) => {
+        if (wanted) setState({ report, failed: false });
+      },
+      () => {
+        if (wanted) setState({ report: null, failed: true });
+      },
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [document, language]);
+  return state;
+}
