@@ -1,17 +1,13 @@
 import { type CaseGauging, latestGaugings, type VehicleSide } from "@halfturn/casefile";
-import { catalogueOf, drivelineName } from "@halfturn/words";
-import { useState } from "react";
-import { Button } from "../../controls/button.js";
-import { Choice } from "../../controls/choice.js";
-import { useLanguage, useWords } from "../../words/use-words.js";
+import { type ReactNode, useEffect, useRef, useState } from "react";
 import type { CasePageProps } from "../case-page.js";
 import { tiltAvailability } from "./entry/use-tilt.js";
 import styles from "./gauge-page.module.css";
 import { withGauging, withNewGauging } from "./model/keep-reading.js";
+import { OtherGaugings } from "./other-gaugings.js";
 import { ReadingDesk } from "./reading-desk.js";
 import { SetUp } from "./set-up/set-up.js";
 import { SetUpAgain } from "./set-up/set-up-again.js";
-import { gaugeWords } from "./words/gauge-catalogue.js";
 
 /** Which gauging is open, and whether one is at its readings or its set-up. */
 interface Place {
@@ -23,51 +19,54 @@ interface Place {
 
 /** Recording what the gauge shows, without a slip of sign, side or zero. */
 export function GaugePage({ document, edit, calculation, settings }: CasePageProps) {
-  const words = useWords(gaugeWords);
-  const catalogue = catalogueOf(useLanguage());
   const latest = latestGaugings(document);
   const latestOf = (driveline: number): Place => ({ driveline, gauging: latest[driveline]?.gauging ?? null, isSetUp: false });
   const [place, setPlace] = useState<Place>(() => latestOf(0));
   const [side, setSide] = useState<VehicleSide>("left");
   const hasPhone = tiltAvailability() === "here";
-
   const driveline = Math.min(place.driveline, document.drivelines.length - 1);
   const id = document.drivelines[driveline]?.id;
-  const gauging = place.gauging === null ? undefined : document.gauging?.[place.gauging];
-  if (place.gauging === null || !gauging || gauging.driveline !== id) {
+  const index = place.gauging;
+  const gauging = index === null ? undefined : document.gauging?.[index];
+  const editGauging = (change: (gauging: CaseGauging) => CaseGauging): void => {
+    if (index !== null) edit((current) => withGauging(current, index, change));
+  };
+
+  if (index === null || !gauging || gauging.driveline !== id) {
     return (
-      <SetUp
-        key={driveline}
-        document={document}
-        driveline={driveline}
-        onDriveline={(next) => setPlace(latestOf(next))}
-        hasPhone={hasPhone}
-        onStart={(fresh, from) => {
-          setSide(from);
-          edit((current) => withNewGauging(current, fresh));
-          setPlace({ driveline, gauging: document.gauging?.length ?? 0, isSetUp: false });
-        }}
-      />
+      <FromTop view={`new ${driveline}`}>
+        <SetUp
+          key={driveline}
+          document={document}
+          driveline={driveline}
+          onDriveline={(next) => setPlace(latestOf(next))}
+          hasPhone={hasPhone}
+          onStart={(fresh, from) => {
+            setSide(from);
+            edit((current) => withNewGauging(current, fresh));
+            setPlace({ driveline, gauging: document.gauging?.length ?? 0, isSetUp: false });
+          }}
+          onLeave={latest[driveline]?.gauging == null ? null : () => setPlace(latestOf(driveline))}
+        />
+      </FromTop>
     );
   }
-  const index = place.gauging;
-  const editGauging = (change: (gauging: CaseGauging) => CaseGauging): void => edit((current) => withGauging(current, index, change));
   if (place.isSetUp) {
     return (
-      <SetUpAgain
-        gauging={gauging}
-        editGauging={editGauging}
-        side={side}
-        onSide={setSide}
-        hasPhone={hasPhone}
-        onDone={() => setPlace({ ...place, isSetUp: false })}
-      />
+      <FromTop view={`set-up ${index}`}>
+        <SetUpAgain
+          gauging={gauging}
+          editGauging={editGauging}
+          side={side}
+          onSide={setSide}
+          hasPhone={hasPhone}
+          onDone={() => setPlace({ ...place, isSetUp: false })}
+        />
+      </FromTop>
     );
   }
-  const analysed = calculation.analysed?.find((result) => result.gauging === index) ?? null;
-  const own = (document.gauging ?? []).flatMap((other, k) => (other.driveline === id ? [{ other, k }] : []));
   return (
-    <>
+    <FromTop view={`readings ${index}`}>
       <ReadingDesk
         key={index}
         document={document}
@@ -75,35 +74,33 @@ export function GaugePage({ document, edit, calculation, settings }: CasePagePro
         index={index}
         gauging={gauging}
         editGauging={editGauging}
-        analysed={analysed}
+        analysed={calculation.analysed?.find((result) => result.gauging === index) ?? null}
         busy={calculation.busy}
         settings={settings}
         startSide={side}
         onSetUp={() => setPlace({ ...place, isSetUp: true })}
       />
-      <section className={styles.others}>
-        {latest[driveline]?.gauging === index ? null : <p>{words.setUp.older}</p>}
-        {document.drivelines.length > 1 ? (
-          <Choice
-            label={words.setUp.driveline}
-            value={String(driveline)}
-            options={document.drivelines.map((_, k) => ({ value: String(k), label: drivelineName(document, k, catalogue) }))}
-            onChange={(value) => setPlace(latestOf(Number(value)))}
-          />
-        ) : null}
-        {own.length > 1 ? (
-          <Choice
-            label={words.setUp.gaugings}
-            value={String(index)}
-            options={own.map(({ other, k }) => ({
-              value: String(k),
-              label: words.setUp.gaugingName(catalogue.labels.stages[other.stage], other.readings.length),
-            }))}
-            onChange={(value) => setPlace({ driveline, gauging: Number(value), isSetUp: false })}
-          />
-        ) : null}
-        <Button onPress={() => setPlace({ driveline, gauging: null, isSetUp: true })}>{words.setUp.newGauging}</Button>
-      </section>
-    </>
+      <OtherGaugings
+        document={document}
+        driveline={driveline}
+        index={index}
+        onDriveline={(next) => setPlace(latestOf(next))}
+        onGauging={(next) => setPlace({ driveline, gauging: next, isSetUp: false })}
+      />
+    </FromTop>
+  );
+}
+
+/** What is opened anew is shown from its top. */
+function FromTop({ view, children }: { readonly view: string; readonly children: ReactNode }) {
+  const place = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another view begins at its top, and only that
+  useEffect(() => {
+    place.current?.closest("main")?.scrollTo(0, 0);
+  }, [view]);
+  return (
+    <div ref={place} className={styles.view}>
+      {children}
+    </div>
   );
 }

@@ -7,7 +7,6 @@ import type { Settings } from "../../device/settings.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import { SlipAlert } from "./entry/slip-alert.js";
 import { useEntry } from "./entry/use-entry.js";
-import { turnReading } from "./model/keep-reading.js";
 import { adviceOf, slipsOf } from "./model/slips.js";
 import { WAYS } from "./model/step.js";
 import { JointsSoFar, jointsSoFar } from "./progress/joints-so-far.js";
@@ -50,7 +49,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
   const joints = jointsSoFar(driveline, analysed, catalogue);
 
   return (
-    <div className={styles.desk}>
+    <div className={styles.desk} data-done={entry.step === null || undefined}>
       <div className={styles.strip}>
         <ProgressStrip
           steps={steps}
@@ -76,7 +75,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
               setFolded(slip.key);
               entry.change(reading);
             }}
-            onTurn={(reading) => editGauging((current) => turnReading(current, reading))}
+            onTurn={entry.turn}
             onLeave={() => setLeft([...left, slip.key])}
           />
         ) : null}
@@ -92,8 +91,10 @@ export function ReadingDesk(props: ReadingDeskProps) {
           onSetUp={onSetUp}
         />
       </div>
-      <aside className={styles.beside}>
+      <div className={styles.joints}>
         <JointsSoFar joints={joints} analysed={analysed} busy={busy} />
+      </div>
+      <aside className={styles.beside}>
         <Choice
           label={words.wayLabel}
           value={standing.way}

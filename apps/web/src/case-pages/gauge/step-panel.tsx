@@ -36,7 +36,15 @@ export function StepPanel(props: StepPanelProps) {
   const { entry, advice, nameOf, onSetUp } = props;
   const { step } = entry;
   if (step === null)
-    return <AllRead advice={advice} nameOf={nameOf} onTape={() => entry.goTo({ way: "tape", step: 0 })} onZero={onSetUp} />;
+    return (
+      <AllRead
+        advice={advice}
+        nameOf={nameOf}
+        onTape={() => entry.goTo({ way: "tape", step: 0 })}
+        onRead={entry.goToKey}
+        onZero={onSetUp}
+      />
+    );
   return step.kind === "tape" ? <TapePanel key={step.key} {...props} step={step} /> : <ReadingPanel {...props} step={step} />;
 }
 

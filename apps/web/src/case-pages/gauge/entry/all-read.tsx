@@ -8,12 +8,14 @@ import styles from "./all-read.module.css";
 export interface AllReadProps {
   readonly advice: readonly Finding[];
   readonly nameOf: NameOf;
+  /** To a step by its key. */
+  readonly onRead: (key: string) => void;
   readonly onTape: () => void;
   readonly onZero: () => void;
 }
 
 /** Past the last place: it is enough, and what would make it surer. */
-export function AllRead({ advice, nameOf, onTape, onZero }: AllReadProps) {
+export function AllRead({ advice, nameOf, onRead, onTape, onZero }: AllReadProps) {
   const words = useWords(gaugeWords);
   const catalogue = catalogueOf(useLanguage());
   return (
@@ -34,6 +36,9 @@ export function AllRead({ advice, nameOf, onTape, onZero }: AllReadProps) {
                   <p>{says}</p>
                   <p>{doNext}</p>
                   {finding.code === "gauging.heading-not-measured" ? <Button onPress={onTape}>{words.ways.tape}</Button> : null}
+                  {finding.code === "gauging.no-check-reading" && finding.params.extra !== "turn-round" ? (
+                    <Button onPress={() => onRead(String(finding.params.extra))}>{words.readIt}</Button>
+                  ) : null}
                   {finding.code === "gauging.zero-not-checked" ? <Button onPress={onZero}>{words.setUp.zeroStart}</Button> : null}
                 </li>
               );

@@ -22,7 +22,7 @@ export const Gauge = ({ x, y, display, upright = false, quiet = false }: GaugePr
       height={upright ? 28 : 20}
       rx="2"
     />
-    <text className={styles.digits} x="0" y={upright ? 5 : 5} textAnchor="middle" fontSize={upright ? 13 : 17}>
+    <text className={styles.digits} x="0" y={upright ? 5 : 5} textAnchor="middle" fontSize={upright ? (display.length > 3 ? 11 : 13) : 17}>
       {display === "" ? "–" : display.slice(0, upright ? 4 : 6)}
     </text>
   </g>

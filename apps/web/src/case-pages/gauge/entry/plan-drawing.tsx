@@ -10,8 +10,8 @@ const ASIDE = 26;
 /** A shaft from above, the front of the vehicle on the left hand, so that the vehicle's left lies below. */
 export function PlanDrawing({ runs, toward }: { readonly runs: RunsToward; readonly toward: VehicleSide | null }) {
   const words = useWords(gaugeWords);
-  const driven = vehicleEndOf(runs, "driven-end") === "rear" ? 300 : 60;
-  const source = 360 - driven;
+  const driven = vehicleEndOf(runs, "driven-end") === "rear" ? 310 : 104;
+  const source = 414 - driven;
   const aside = toward === null ? 0 : toward === "left" ? ASIDE : -ASIDE;
   return (
     <svg className={styles.drawing} viewBox="0 0 360 128" aria-hidden="true">
@@ -24,7 +24,7 @@ export function PlanDrawing({ runs, toward }: { readonly runs: RunsToward; reado
       <text className={styles.side} x="180" y="124" textAnchor="middle">
         {`▾ ${words.toward.left}`}
       </text>
-      <line className={styles.level} x1="70" y1="64" x2="342" y2="64" />
+      <line className={styles.level} x1="104" y1="64" x2="342" y2="64" />
       <g className={styles.metal}>
         <path d={`M ${source} 56 L ${driven} ${56 + aside} v 16 L ${source} 72 z`} />
         <circle cx={source} cy="64" r="7" />

@@ -59,7 +59,7 @@ export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: T
     <section className={styles.entry} aria-label={`${nameOf(step.shaft)}, ${words.sideways}`}>
       <header className={styles.where}>
         <h2 className={styles.title}>{nameOf(step.shaft)}</h2>
-        <p className={styles.place}>{words.tapeHelp(drivenEnd)}</p>
+        <p className={styles.place}>{words.sideways}</p>
       </header>
       <div className={styles.drawing}>
         <PlanDrawing runs={driveline.runs} toward={toward} />
@@ -85,7 +85,6 @@ export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: T
       <p className={styles.line} id={lineId} role="status" data-wrong={fault !== null || undefined}>
         {fault === null ? "" : words.tapeFaults[fault]}
       </p>
-      <TextEntry label={`${words.over} (${lengthUnit(units)})`} value={over} onChange={setOver} />
       <NumberPad
         words={words}
         decimalSign={decimalSign}
@@ -93,6 +92,8 @@ export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: T
         onKey={(key) => change(afterKey(lateral, key, decimalSign))}
         onKeep={() => keep(toward)}
       />
+      <TextEntry label={`${words.over} (${lengthUnit(units)})`} value={over} onChange={setOver} />
+      <p className={styles.place}>{words.tapeHelp(drivenEnd)}</p>
     </section>
   );
 }

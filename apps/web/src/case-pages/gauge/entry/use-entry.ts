@@ -1,9 +1,9 @@
 import type { CaseDriveline, CaseGauging, CaseReading, VehicleSide } from "@halfturn/casefile";
 import { useState } from "react";
-import { notedEnd, type ShaftEnd } from "../model/ends.js";
+import { notedEnd, otherEnd, type ShaftEnd } from "../model/ends.js";
 import { isUpright, type TypedAngle, typedAngle } from "../model/entry-text.js";
-import { keepReading, readingOf } from "../model/keep-reading.js";
-import { nextOpen, stepOfReading, stepsOf, takenAt, type Way } from "../model/step.js";
+import { keepReading, readingOf, turnReading } from "../model/keep-reading.js";
+import { endNearby, nextOpen, stepOfReading, stepsOf, takenAt, WAYS, type Way } from "../model/step.js";
 
 export type EntryFault = Exclude<TypedAngle, { readonly ok: true }>["fault"] | "lower-end" | "lean";
 
@@ -49,7 +49,7 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
   const changed: CaseReading | null = draft.changing === null ? null : (gauging.readings[draft.changing] ?? null);
   const isFace = step?.kind === "place" && (draft.isFace ?? (changed ? "face" in changed : usuallyFace(step.at, gauging)));
   const side = draft.side ?? changed?.side ?? standingSide(gauging, startSide);
-  const chosen = draft.chosen ?? (changed && notedEnd(changed)) ?? carried;
+  const chosen = draft.chosen ?? (changed && notedEnd(changed)) ?? (step && endNearby(step, gauging)) ?? carried;
 
   const setDraft = (change: Partial<Draft>): void => {
     if (!step) return;
@@ -104,6 +104,22 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
     setDrafts({ ...drafts, [at.key]: { ...EMPTY, changing: index } });
   };
 
+  /** Notes the other end of a reading as the lower one, and goes on with that. */
+  const turn = (index: number): void => {
+    const reading = gauging.readings[index];
+    const end = reading && notedEnd(reading);
+    if (!end) return;
+    editGauging((current) => turnReading(current, index));
+    setCarried(otherEnd(end));
+  };
+
+  const goToKey = (key: string) => {
+    for (const way of WAYS) {
+      const at = stepsOf(driveline, way, gauging).findIndex((candidate) => candidate.key === key);
+      if (at >= 0) return goTo({ way, step: at });
+    }
+  };
+
   return {
     standing,
     steps,
@@ -129,7 +145,9 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
     keep,
     pressEnd,
     change,
+    turn,
     goTo,
+    goToKey,
   };
 }
 

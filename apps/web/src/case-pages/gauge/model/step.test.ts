@@ -1,6 +1,6 @@
 import { type CaseGauging, newCase } from "@halfturn/casefile";
 import { expect, test } from "vitest";
-import { nextOpen, stepOfReading, stepsOf, takenAt } from "./step.js";
+import { endNearby, nextOpen, stepOfReading, stepsOf, takenAt } from "./step.js";
 
 const drivelineOf = (layout: "two-piece" | "four-wheel-drive", index = 0) => {
   const driveline = newCase({ id: "c", title: "", layout, createdAt: "2026-01-19" }).drivelines[index];
@@ -62,4 +62,19 @@ test("repeats belong to one step, and the next step is the next that is open, ro
   expect(nextOpen(steps, 4, gauging)).toBe(1);
   const all = gaugingWith(steps.flatMap((step) => (step.kind === "place" ? [{ at: step.at, deg: 0, side: "left" as const }] : [])));
   expect(nextOpen(steps, 2, all)).toBeNull();
+});
+
+test("the lower end of the other end of a tube is offered for this one, of a zeroed pair only its own", () => {
+  const gauging = gaugingWith([
+    { at: "front:source-end", deg: 1, lower: "source-end", side: "left" },
+    { at: "back:source-end", deg: 2, lower: "driven-end", side: "left" },
+    { at: "back:driven-end", deg: 0, side: "left" },
+  ]);
+  const driveline = drivelineOf("two-piece");
+  const places = stepsOf(driveline, "places", gauging);
+  const ends = places.map((step) => endNearby(step, gauging));
+  expect(ends).toEqual([null, "source-end", "source-end", "driven-end", "driven-end", null]);
+  expect(stepsOf(driveline, "pairs", gauging).map((step) => endNearby(step, gauging))).toEqual([null, null, null]);
+  const zeroed = gaugingWith([{ between: ["front", "back"], deg: 2, lower: "source-end", side: "left" }]);
+  expect(stepsOf(driveline, "pairs", zeroed).map((step) => endNearby(step, zeroed))).toEqual([null, "source-end", null]);
 });

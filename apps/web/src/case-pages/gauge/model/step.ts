@@ -1,5 +1,7 @@
 import { type CaseDriveline, type CaseGauging, placeOnShaft, placesOf, shaftsOf } from "@halfturn/casefile";
 
+import { notedEnd, type ShaftEnd } from "./ends.js";
+
 /** How readings are taken: each shaft against gravity, one shaft against its neighbour with the gauge zeroed in between, or sideways with a tape. */
 export const WAYS = ["places", "pairs", "tape"] as const;
 export type Way = (typeof WAYS)[number];
@@ -71,6 +73,19 @@ export function takenAt(step: GaugeStep, gauging: CaseGauging | null): readonly 
 export function nextOpen(steps: readonly GaugeStep[], after: number, gauging: CaseGauging | null): number | null {
   const order = steps.map((_, k) => (after + 1 + k) % steps.length);
   return order.find((k) => takenAt(steps[k] as GaugeStep, gauging).length === 0) ?? null;
+}
+
+/** The lower end that an earlier reading of the same place, or else of the same shaft, calls so: likelier the same than that of any other shaft. */
+export function endNearby(step: GaugeStep, gauging: CaseGauging): ShaftEnd | null {
+  const endOf = (indices: readonly number[]): ShaftEnd | null =>
+    indices.reduce<ShaftEnd | null>((last, index) => {
+      const reading = gauging.readings[index];
+      return (reading && notedEnd(reading)) ?? last;
+    }, null);
+  if (step.kind === "tape") return null;
+  const here = endOf(takenAt(step, gauging));
+  if (here !== null || step.kind === "pair") return here;
+  return endOf(gauging.readings.flatMap((reading, k) => ("at" in reading && placeOnShaft(reading.at).shaft === step.shaft ? [k] : [])));
 }
 
 /** The way and the step at which a reading was taken; null where the driveline knows no such place. */

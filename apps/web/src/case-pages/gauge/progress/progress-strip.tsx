@@ -29,7 +29,8 @@ export function ProgressStrip({ steps, current, gauging, driveline, nameOf, slip
   const here = useRef<HTMLLIElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the current place is brought into sight when it changes
   useEffect(() => {
-    here.current?.scrollIntoView({ block: "nearest", inline: "center" });
+    const [place, strip] = [here.current, here.current?.parentElement];
+    if (place && strip) strip.scrollLeft = place.offsetLeft - strip.offsetLeft - (strip.clientWidth - place.clientWidth) / 2;
   }, [current]);
   return (
     <nav aria-label={words.places}>

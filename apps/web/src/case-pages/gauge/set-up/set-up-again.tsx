@@ -24,7 +24,7 @@ export function SetUpAgain({ gauging, editGauging, side, onSide, hasPhone, onDon
   const words = useWords(gaugeWords).setUp;
   const { wheels, rideHeight } = gauging.state;
   return (
-    <>
+    <div className={styles.page}>
       <Card title={words.title}>
         <StandingChoice
           wheels={wheels}
@@ -43,6 +43,6 @@ export function SetUpAgain({ gauging, editGauging, side, onSide, hasPhone, onDon
           {words.done}
         </Button>
       </div>
-    </>
+    </div>
   );
 }

@@ -20,10 +20,12 @@ export interface SetUpProps {
   readonly onDriveline: (index: number) => void;
   readonly hasPhone: boolean;
   readonly onStart: (gauging: CaseGauging, side: VehicleSide) => void;
+  /** Back to the readings that there are; null where there are none. */
+  readonly onLeave: (() => void) | null;
 }
 
 /** A gauging before its first reading: two taps where everything is as usual, and nothing assumed that could make every angle wrong. */
-export function SetUp({ document, driveline, onDriveline, hasPhone, onStart }: SetUpProps) {
+export function SetUp({ document, driveline, onDriveline, hasPhone, onStart, onLeave }: SetUpProps) {
   const words = useWords(gaugeWords).setUp;
   const catalogue = catalogueOf(useLanguage());
   const id = document.drivelines[driveline]?.id ?? "";
@@ -40,8 +42,17 @@ export function SetUp({ document, driveline, onDriveline, hasPhone, onStart }: S
     onStart({ driveline: id, stage, takenAt: new Date().toISOString(), state: { rideHeight, wheels }, gauge, readings: [] }, side);
   };
   return (
-    <>
-      <Card title={words.title}>
+    <div className={styles.page}>
+      <Card
+        title={words.title}
+        aside={
+          onLeave ? (
+            <Button kind="quiet" onPress={onLeave}>
+              {words.done}
+            </Button>
+          ) : undefined
+        }
+      >
         <p className={styles.help}>{words.help}</p>
         {document.drivelines.length > 1 ? (
           <Choice
@@ -84,7 +95,7 @@ export function SetUp({ document, driveline, onDriveline, hasPhone, onStart }: S
           {isStop ? words.startAnyway : words.start}
         </Button>
       </div>
-    </>
+    </div>
   );
 }
 

@@ -21,8 +21,8 @@ export const en: GaugeWords = {
   edge: "along",
   faceHelp: "Gauge upright on the machined face.",
   edgeHelp: "Gauge along a machined surface.",
-  tubeHelp: "Bare metal, clear of welds and weights.",
-  pairHelp: "Zero the gauge on the first shaft. Do not switch it off.",
+  tubeHelp: "Bare metal, clear of welds.",
+  pairHelp: "Zero it on the first, and leave it on.",
 
   vehicleEnd: { front: "front", rear: "rear" },
   lower: { front: "Front end lower", rear: "Rear end lower" },
@@ -82,7 +82,7 @@ export const en: GaugeWords = {
   left: "to read",
   allRead: "Every place is read",
   allReadHelp: "Nothing else is needed. What is listed here would make the result surer.",
-  surer: "Surer with",
+  readIt: "Read it",
   whole: "What is left uncancelled",
 
   lateral: "Sideways",

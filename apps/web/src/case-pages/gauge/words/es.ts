@@ -21,8 +21,8 @@ export const es: GaugeWords = {
   edge: "a lo largo",
   faceHelp: "De pie sobre la cara mecanizada.",
   edgeHelp: "A lo largo de una superficie mecanizada.",
-  tubeHelp: "Metal limpio, lejos de soldaduras y contrapesos.",
-  pairHelp: "Ponga a cero en el primer árbol. No lo apague.",
+  tubeHelp: "Metal limpio, lejos de soldaduras.",
+  pairHelp: "Cero en el primero, sin apagarlo.",
 
   vehicleEnd: { front: "delante", rear: "detrás" },
   lower: { front: "Más bajo delante", rear: "Más bajo detrás" },
@@ -83,7 +83,7 @@ export const es: GaugeWords = {
   left: "por leer",
   allRead: "Todos los lugares leídos",
   allReadHelp: "No hace falta nada más. Lo que sigue haría más seguro el resultado.",
-  surer: "Más seguro con",
+  readIt: "Leerlo",
   whole: "Lo que queda sin compensar",
 
   lateral: "Hacia un lado",

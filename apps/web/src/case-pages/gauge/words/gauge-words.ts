@@ -78,7 +78,7 @@ export interface GaugeWords {
   readonly left: string;
   readonly allRead: string;
   readonly allReadHelp: string;
-  readonly surer: string;
+  readonly readIt: string;
   readonly whole: string;
 
   readonly lateral: string;
