@@ -70,6 +70,7 @@ export interface CorrectionWords {
   readonly noSingle: string;
   readonly withoutAxle: string;
   readonly none: string;
+  readonly noneBetter: string;
   /** The best that one adjuster alone could do in a size that would have to be made. */
   readonly cutToMeasure: string;
   readonly notStocked: (change: string) => string;

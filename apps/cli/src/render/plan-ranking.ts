@@ -42,9 +42,18 @@ export function comparisonLines(
     ...(doingNothing.tightest ? wrap(correction.tightest(...limitUseText(doingNothing.tightest, view)), view.width, "      ", "    ") : []),
     ...line(correction.bestSingle, bestSingleChange, correction.noSingle),
     ...cutToMeasure(optima, bestSingleChange?.margin ?? doingNothing.margin, view),
-    ...line(correction.withoutAxle, bestWithoutAxle, correction.none),
+    ...line(
+      correction.withoutAxle,
+      bestWithoutAxle && betters(bestWithoutAxle, doingNothing) ? bestWithoutAxle : null,
+      bestWithoutAxle ? correction.noneBetter : correction.none,
+    ),
   ];
 }
+
+/** Every limit in more draws, or in as many with more of the tightest left. */
+const betters = (a: ChoiceJson, b: ChoiceJson): boolean =>
+  a.probabilityOfLimits > b.probabilityOfLimits ||
+  (a.probabilityOfLimits === b.probabilityOfLimits && (a.margin ?? Number.NEGATIVE_INFINITY) > (b.margin ?? Number.NEGATIVE_INFINITY));
 
 /** A gain of the tightest limit by less than this is not worth a trip to the machine shop. */
 const WORTH_MAKING = 0.02;

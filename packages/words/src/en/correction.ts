@@ -124,6 +124,7 @@ export const correction: CorrectionWords = {
   noSingle: "no single change helps",
   withoutAxle: "Without touching the axle",
   none: "nothing to choose from",
+  noneBetter: "nothing in stock betters doing nothing",
   cutToMeasure: "One change cut to measure",
   notStocked: (change) => `${change}: not in stock in this size, so it would have to be made or ordered`,
   toMeasure: "Measure still",

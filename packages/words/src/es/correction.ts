@@ -127,6 +127,7 @@ export const correction: CorrectionWords = {
   noSingle: "ningún cambio por sí solo ayuda",
   withoutAxle: "Sin tocar el eje",
   none: "no hay nada que elegir",
+  noneBetter: "nada de las existencias mejora el no hacer nada",
   cutToMeasure: "Un solo cambio hecho a medida",
   notStocked: (change) => `${change}: no hay existencias de esta medida, así que habría que hacerla o pedirla`,
   toMeasure: "Falta por medir",
