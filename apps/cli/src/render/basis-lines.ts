@@ -30,6 +30,12 @@ export function basisLines(
   const out = [...new Set(leftOut.map((reason) => view.text.reason(reason))), ...missing];
   const lines = [
     ...learned.flatMap((line) => wrap(line, view.width, "")),
+    ...(taught.kind === "misfit"
+      ? listed(
+          taught.lookAt.map((code) => correction.looks[code]),
+          view,
+        )
+      : []),
     ...(out.length === 0 ? [] : [view.paint("strong", correction.leftOut), ...listed(out, view), ...hint]),
   ];
   return lines.length === 0 ? [] : [...lines, ""];

@@ -32,7 +32,11 @@ test("a pinion that turned the other way teaches nothing: the lengths stay as ta
         : reading;
   const gauging = (corrected.gauging ?? []).map((one) => (one.stage === "after" ? { ...one, readings: one.readings.map(backwards) } : one));
   const misfit: Case = { ...corrected, gauging };
-  expect(taughtGeometry(misfit, SETTINGS)).toEqual({ kind: "misfit", from: [0] });
+  expect(taughtGeometry(misfit, SETTINGS)).toMatchObject({
+    kind: "misfit",
+    from: [0],
+    lookAt: ["amount-fitted-differs", "axle-not-seated", "other-ride-height", "gauge-placing"],
+  });
   expect(correctionBasis(misfit, SETTINGS).input.learned).toBeUndefined();
 });
 
