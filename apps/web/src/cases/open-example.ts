@@ -9,5 +9,6 @@ export async function openExample({ url }: ExampleCase): Promise<string | null> 
   const restored = await restoreCase(await answer.text());
   if (!restored.ok) return null;
   const open = await shelf.add(restored.case);
+  if (open.record().putAway) open.putAway(false);
   return open.record().id;
 }

@@ -13,6 +13,7 @@ const LINES = {
   away: "M4 5h16v4H4zM6 9v10h12V9M10 13h4",
   warn: "M12 4L21 20H3zM12 10v5M12 17.5v.5",
   forward: "M9 5l7 7-7 7",
+  more: "M12 5.5v.01M12 12v.01M12 18.5v.01",
 } as const;
 
 export type IconName = keyof typeof LINES;

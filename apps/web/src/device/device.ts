@@ -3,6 +3,7 @@ import { listenToEvents } from "../sync/event-feed.js";
 import { newSync } from "../sync/sync.js";
 import { deviceStore } from "./database.js";
 import { deviceName } from "./device-name.js";
+import type { OpenCase } from "./open-case.js";
 import { newShelf } from "./shelf.js";
 
 /** The cases of this device. */
@@ -20,6 +21,14 @@ export const sync = newSync({
   server,
   timers: { set: (run, ms) => setTimeout(run, ms), clear: (timer) => clearTimeout(timer as number) },
 });
+
+/** A case of this device, or of the server: from then on it is here as well. Null where neither has it. */
+export async function openAnywhere(id: string): Promise<OpenCase | null> {
+  const here = await shelf.open(id);
+  if (here) return here;
+  const answer = await server.read(id);
+  return answer.is === "held" ? shelf.add(answer.held.document, answer.held) : null;
+}
 
 /** From now on: what waits is sent, and what other devices save comes in. */
 export function startSync(): void {

@@ -39,6 +39,9 @@ export interface Sync {
   /** The server told of a change. */
   readonly told: (event: CaseEvent) => Promise<void>;
   readonly reached: (reached: boolean) => void;
+  /** Counts what the server told, of whatever case: the list may be another one. */
+  readonly changes: () => number;
+  readonly subscribeChanges: (changed: () => void) => () => void;
   /** Resolves when no case is being sent. */
   readonly idle: () => Promise<void>;
 }
@@ -49,6 +52,8 @@ export function newSync({ shelf, server, timers }: SyncDependencies): Sync {
   let retry: unknown = null;
   let retryMs = FIRST_RETRY_MS;
   const listeners = new Set<() => void>();
+  const changeListeners = new Set<() => void>();
+  let changes = 0;
   const settling = new Map<string, unknown>();
   const queues = new Map<string, Promise<void>>();
 
@@ -150,7 +155,14 @@ export function newSync({ shelf, server, timers }: SyncDependencies): Sync {
       void count();
     },
     catchUp,
+    changes: () => changes,
+    subscribeChanges: (listener) => {
+      changeListeners.add(listener);
+      return () => changeListeners.delete(listener);
+    },
     told: async ({ id, revision }) => {
+      changes += 1;
+      for (const listener of changeListeners) listener();
       const known = (await shelf.list()).some((record) => record.id === id);
       if (known) await takeIn(id, revision);
     },

@@ -1,13 +1,13 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
-import { shelf } from "../../device/device.js";
+import { openAnywhere } from "../../device/device.js";
 import type { OpenCase } from "../../device/open-case.js";
 
-/** undefined while it is being opened; null where this device has no such case. */
+/** undefined while it is being opened; null where neither this device nor the server has such a case. */
 export function useOpenCase(id: string): OpenCase | null | undefined {
   const [found, setFound] = useState<{ readonly id: string; readonly open: OpenCase | null } | null>(null);
   useEffect(() => {
     let wanted = true;
-    void shelf.open(id).then((open) => {
+    void openAnywhere(id).then((open) => {
       if (wanted) setFound({ id, open });
     });
     return () => {

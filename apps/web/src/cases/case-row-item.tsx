@@ -1,0 +1,50 @@
+import type { CaseProgress } from "@halfturn/exchange";
+import { Link } from "@tanstack/react-router";
+import { Button } from "../controls/button.js";
+import { Icon } from "../controls/icon.js";
+import { useLanguage, useWords } from "../words/use-words.js";
+import styles from "./case-row-item.module.css";
+import type { CaseRow } from "./case-rows.js";
+import { casesWords } from "./cases-words.js";
+
+const STEPS = ["gauged", "corrected", "proved"] as const satisfies readonly (keyof CaseProgress)[];
+
+export interface CaseRowItemProps {
+  readonly row: CaseRow;
+  readonly onMore: () => void;
+}
+
+/** One case of the list: what it is, how far it has come, and where it lies. */
+export function CaseRowItem({ row, onMore }: CaseRowItemProps) {
+  const words = useWords(casesWords);
+  const language = useLanguage();
+  const { id, vehicle, progress, changedAt, here, waiting, conflicts } = row;
+  const title = row.title || words.untitled;
+  const day = new Date(changedAt);
+  const marks = [...(here ? [] : [words.onServer]), ...(waiting ? [words.waiting] : []), ...(conflicts > 0 ? [words.toChoose] : [])];
+  return (
+    <li className={styles.row}>
+      <Link to="/cases/$id/$step" params={{ id, step: "describe" }} className={styles.case ?? ""}>
+        <strong className={styles.title}>{title}</strong>
+        {vehicle === null ? null : <span className={styles.vehicle}>{vehicle}</span>}
+        <span className={styles.facts}>
+          {Number.isNaN(day.getTime()) ? null : <span>{new Intl.DateTimeFormat(language, { dateStyle: "medium" }).format(day)}</span>}
+          {STEPS.map((step) => (
+            <span key={step} className={progress[step] ? styles.done : styles.open}>
+              <span aria-hidden="true">{progress[step] ? "✓" : "○"}</span> {progress[step] ? "" : `${words.not} `}
+              {words[step]}
+            </span>
+          ))}
+          {marks.map((mark) => (
+            <span key={mark} className={styles.mark}>
+              {mark}
+            </span>
+          ))}
+        </span>
+      </Link>
+      <Button kind="quiet" label={words.more(title)} onPress={onMore}>
+        <Icon name="more" />
+      </Button>
+    </li>
+  );
+}
