@@ -10,15 +10,13 @@ interface ShellWords {
 export const shellWords: ByLanguage<ShellWords> = {
   en: {
     offline: "No connection to the shop's server. You can go on working.",
-    offlineWaiting: (cases) =>
-      `No connection to the shop's server. Changes of ${cases === 1 ? "1 case are" : `${cases} cases are`} kept here and will be sent.`,
+    offlineWaiting: (cases) => `No connection: ${cases === 1 ? "1 case waits" : `${cases} cases wait`} here to be sent.`,
     update: "A newer version is ready.",
     updateNow: "Start it",
   },
   es: {
     offline: "Sin conexión con el servidor del taller. Puede seguir trabajando.",
-    offlineWaiting: (cases) =>
-      `Sin conexión con el servidor del taller. Los cambios de ${cases === 1 ? "1 caso" : `${cases} casos`} quedan aquí y se enviarán.`,
+    offlineWaiting: (cases) => `Sin conexión: ${cases === 1 ? "1 caso espera" : `${cases} casos esperan`} aquí para enviarse.`,
     update: "Hay una versión más nueva.",
     updateNow: "Iniciarla",
   },
