@@ -5,7 +5,13 @@ const RATE = 2000;
 /** What a road test records: three axes of acceleration at 2 kHz, m/s^2, with all their digits. */
 export function longRecording(seconds: number): Recording {
   const count = RATE * seconds;
-  const channels = ["accel_x", "accel_y", "accel_z"].map((name) => ({ id: name, name, unit: "m/s^2", quantity: "acceleration" as const }));
+  const channels = ["accel_x", "accel_y", "accel_z"].map((name) => ({
+    id: name,
+    name,
+    unit: "m/s^2",
+    quantity: "acceleration" as const,
+    fullScale: null,
+  }));
   const values = channels.map((_, axis) =>
     Float64Array.from({ length: count }, (_, k) => Math.sin((axis + 1) * k * 0.37) * 3 + Math.sin(k * 0.011)),
   );

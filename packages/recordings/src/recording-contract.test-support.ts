@@ -20,7 +20,7 @@ export interface FormUnderTest {
   readonly stepTolerance: number;
 }
 
-export const accel = (name: string): Channel => ({ id: name, name, unit: "m/s^2", quantity: "acceleration" });
+export const accel = (name: string): Channel => ({ id: name, name, unit: "m/s^2", quantity: "acceleration", fullScale: null });
 
 export async function bytesOf(parts: AsyncIterable<RecordingResult<Uint8Array>>): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];

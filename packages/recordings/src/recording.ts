@@ -15,6 +15,8 @@ export interface Channel {
   /** As the file writes it; null where it writes none. */
   readonly unit: string | null;
   readonly quantity: ChannelQuantity;
+  /** The greatest value that the file can hold, in SI; null where numbers of any size stand in it. */
+  readonly fullScale: number | null;
 }
 
 /** When the samples of a track were taken. `count` is null until the file has been read through. */

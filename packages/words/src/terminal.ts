@@ -1,3 +1,4 @@
+import type { Listening } from "./listening.js";
 import type { Serving } from "./serving.js";
 
 /** What the command line program says about itself and its work. Nothing here is about a driveline. */
@@ -26,6 +27,7 @@ export interface Terminal {
     readonly report: string;
     readonly completion: string;
   };
+  readonly listening: Listening;
   readonly serving: Serving;
   readonly args: { readonly file: string; readonly newFile: string; readonly typed: string };
   readonly flags: {

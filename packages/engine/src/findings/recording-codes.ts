@@ -10,4 +10,5 @@ export const RECORDING_FINDING_CODES = [
   "recording.stamps-rounded",
   "recording.stamps-uneven",
   "recording.gaps",
+  "recording.channel-left-out",
 ] as const;

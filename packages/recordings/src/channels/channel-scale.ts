@@ -51,11 +51,14 @@ function scaledChannel(column: ColumnName, scale: ChannelScale | undefined): Rec
   }
   if (scale?.unit === undefined) {
     const { unit, quantity, factor } = renamed;
-    return recordingValue({ channel: { id, name, unit, quantity }, factor: factor * gain });
+    return recordingValue({ channel: { id, name, unit, quantity, fullScale: null }, factor: factor * gain });
   }
   const known = unitFor(name, scale.unit);
   if (known === null) return recordingFault("recording.unit-unknown", `channel ${id}`, { channel: id, unit: scale.unit });
-  return recordingValue({ channel: { id, name, unit: scale.unit, quantity: known.quantity }, factor: known.factor * gain });
+  return recordingValue({
+    channel: { id, name, unit: scale.unit, quantity: known.quantity, fullScale: null },
+    factor: known.factor * gain,
+  });
 }
 
 /** A new name without a unit keeps the unit that the file gave. */

@@ -77,6 +77,14 @@ describe("readWav", () => {
     expect(recording.notes.map(({ code }) => code)).toEqual(["recording.length-open", "recording.no-full-scale"]);
   });
 
+  it("knows the greatest value of whole numbers, and none of floats", async () => {
+    const scales = [{ id: "channel_1", unit: "g", fullScale: 2 }];
+    const whole = await openRecording(memorySource(file(fmt(), chunk("data", SAMPLES))), scales);
+    expect(whole.ok && whole.value.tracks[0]?.channels[0]?.fullScale).toBe(2 * 9.806_65);
+    const floats = await openRecording(memorySource(file(fmt({ tag: 3, bits: 32 }), chunk("data", SAMPLES))), scales);
+    expect(floats.ok && floats.value.tracks[0]?.channels[0]?.fullScale).toBe(null);
+  });
+
   it("takes channels apart", async () => {
     const recording = await opened(file(fmt({ channels: 2, bits: 8 }), chunk("data", [128, 192, 0, 64])));
     expect((await readAll(recording)).values).toEqual([

@@ -17,20 +17,22 @@ export async function readWav(source: ByteSource, scales: readonly ChannelScale[
   if (!header.ok) return header;
   const { channels, rate, count, openLength } = header.value;
   const columns = Array.from({ length: channels }, (_, index) => wavColumn(index));
-  const scaled = scaledChannels(columns, scales);
-  if (!scaled.ok) return scaled;
+  const named = scaledChannels(columns, scales);
+  if (!named.ok) return named;
+  const whole = !header.value.encoding.startsWith("float");
+  const scaled = named.value.map(({ channel, factor }) => ({ factor, channel: { ...channel, fullScale: whole ? factor : null } }));
   const notes: Finding[] = openLength
     ? [{ code: "recording.length-open", severity: "note", path: "", params: { seconds: count / rate } }]
     : [];
-  for (const { channel } of scaled.value) {
+  for (const { channel } of scaled) {
     if (channel.quantity === "share")
       notes.push({ code: "recording.no-full-scale", severity: "warn", path: channel.id, params: { channel: channel.id } });
   }
   return recordingValue({
     format: "wav",
-    tracks: [{ clock: { kind: "even", start: 0, rate, count }, channels: scaled.value.map(({ channel }) => channel) }],
+    tracks: [{ clock: { kind: "even", start: 0, rate, count }, channels: scaled.map(({ channel }) => channel) }],
     notes,
-    read: (selection, work) => blocksOf(source, header.value, scaled.value, selection, work),
+    read: (selection, work) => blocksOf(source, header.value, scaled, selection, work),
   });
 }
 

@@ -56,4 +56,9 @@ export const recordingFindings = {
       `${of.text("channel")} has ${of.amount("count", 0)} gaps, ${of.amount("lostS", 2)} s together; the longest stretch without one is ${of.amount("longestRunS", 1)} s, and only it was used.`,
     doNext: () => "Record again if that is too short: a wire instead of a radio link, nothing else running on the device.",
   },
+  "recording.channel-left-out": {
+    title: "Channel left out",
+    says: (of) => `${of.text("channel")} does not cover the same samples as ${of.text("other")}, so it was left out.`,
+    doNext: (of) => `To work on it alone, name it: --channel ${of.text("channel")}.`,
+  },
 } satisfies Partial<FindingCatalogue>;

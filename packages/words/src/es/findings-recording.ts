@@ -56,4 +56,9 @@ export const recordingFindings = {
       `${of.text("channel")} tiene ${of.amount("count", 0)} huecos, ${of.amount("lostS", 2)} s en total; el tramo más largo sin huecos dura ${of.amount("longestRunS", 1)} s, y solo se usó ese.`,
     doNext: () => "Grabe otra vez si es demasiado corto: un cable en lugar de radio, y nada más en marcha en el aparato.",
   },
+  "recording.channel-left-out": {
+    title: "Canal omitido",
+    says: (of) => `${of.text("channel")} no abarca las mismas muestras que ${of.text("other")}, así que se dejó fuera.`,
+    doNext: (of) => `Para trabajar solo con él, nómbrelo: --channel ${of.text("channel")}.`,
+  },
 } satisfies Partial<FindingCatalogue>;

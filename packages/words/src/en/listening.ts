@@ -1,0 +1,41 @@
+import type { Listening } from "../listening.js";
+
+export const listening: Listening = {
+  brief: "Say which rotating part a recorded vibration follows",
+  description:
+    "Reads a recording of a road test (WAV, a table as CSV or TSV, or a universal file 58; told by what is in it) and lays its vibration to the orders of what turns on the vehicle. Speed comes from a column of the recording or of --speed-file: speed_kmh, engine_rpm, or tachometer pulses tacho_PART such as tacho_propeller_shaft. Full scale, units, pulses per turn and gear of a recording stand in the case, under recordings.\nExit 0: computed, whatever the verdict. 1: nothing could be answered. 2: bad input or usage. 130: stopped by hand.",
+  recordingArgument: "Recording: WAV, CSV, TSV or UFF",
+  flags: {
+    case: "Case file of the vehicle; - reads standard input",
+    channel: "Channel to work on; all accelerations when left out",
+    speedFrom: "Column that tells the speed",
+    speedFile: "File that holds that column, if it is another",
+    figure: "Picture of the vibration to write, ending in .svg",
+  },
+  figureKind: "does not end in .svg; let the name of the picture end in .svg",
+  progress: (share) => `Listening: ${share}`,
+  stopped: "Stopped by hand. Nothing was written.",
+  noSpeed: (file) =>
+    `${file}: no column tells how fast anything turned; add one such as speed_kmh, engine_rpm or tacho_propeller_shaft, or give a log with --speed-file`,
+  speedKind: (column) =>
+    `--speed-from: "${column}" is no speed that can be used here; take a road speed (speed_kmh), an engine speed (engine_rpm) or pulses (tacho_propeller_shaft)`,
+  noVibration: (file, channels) =>
+    `${file}: none of its channels is an acceleration or a sound (there are: ${channels}); name one with --channel, or its unit under recordings in the case`,
+  unknownTachometerPart: (column, part, allowed) =>
+    `--speed-from: "${column}" is a tachometer on "${part}", which does not turn on this vehicle; name the column after one of ${allowed}`,
+  figureWritten: (path) => `${path} written.`,
+  contributions: "What the vibration follows",
+  measured: (channels, speed) => `Channels ${channels}; speed from ${speed}.`,
+  amplitudesIn: (channel) => `Amplitudes are of ${channel}, half peak to peak.`,
+  turned: (turns, band) => `The wheel made ${turns} turns; shares are of the vibration up to ${band} Hz.`,
+  speedCorrected: (share) => `The logged speed was set right by ${share}, so that the orders lie where they were heard.`,
+  with: (orders) => `together with ${orders}`,
+  unseen: "What this recording cannot show",
+  unseenOrder: (order, from, to) => `${order}: ${from} to ${to} Hz`,
+  foldsTo: (frequency) => `would show near ${frequency} Hz, if the sensor lets it through`,
+  unseenWhy: (band) => `They lie above ${band} Hz, where this sampling rate ends. That nothing is heard of them rules nothing out.`,
+  smaller: (count) => `${count} smaller orders are left out here; --json has them all.`,
+  verdict: "Verdict",
+  noVerdict: "No verdict",
+  probabilityMeans: "Probability: that this order is the largest one. Amplitude ± is the half width of the 95 % interval.",
+};
