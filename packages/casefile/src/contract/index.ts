@@ -1,5 +1,7 @@
 export * from "./analysis-contract.js";
 export * from "./analysis-to-json.js";
+export * from "./attribution-contract.js";
+export * from "./attribution-to-json.js";
 export * from "./correction-contract.js";
 export * from "./orders-contract.js";
 export * from "./orders-to-json.js";

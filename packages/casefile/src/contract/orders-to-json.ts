@@ -1,5 +1,6 @@
 import { coincidences, type Powertrain, type RotatingPart, rateInterval, rotatingParts } from "@halfturn/engine/orders";
 import { toSi } from "@halfturn/engine/units";
+import { coincidenceToJson } from "./coincidence-to-json.js";
 import type { OrdersJson, PartJson } from "./orders-contract.js";
 
 export interface OrdersAsked {
@@ -16,14 +17,7 @@ export function ordersToJson(powertrain: Powertrain, { speedKmh, wheelTurns }: O
     version: 1,
     speedKmh,
     parts: parts.map((part) => partToJson(part, powertrain)),
-    coincidences: coincidences(parts, wheelTurns).map(({ first, second, separation, wheelTurns: needed, partedByGear }) => ({
-      first: { part: first.part, order: first.order },
-      second: { part: second.part, order: second.order },
-      separationWheelOrders: separation,
-      wheelTurns: needed,
-      distanceM: needed === null ? null : needed * powertrain.circumference.value,
-      partedByGear,
-    })),
+    coincidences: coincidences(parts, wheelTurns).map((one) => coincidenceToJson(one, powertrain.circumference.value)),
   };
 }
 

@@ -12,6 +12,7 @@ import { contradicts, duplicateIds } from "./relations.js";
 export const crossProblems = (document: Case): readonly PlacedProblem[] => [
   ...complaintProblems(document),
   ...accessoryProblems(document),
+  ...(document.recordings ?? []).flatMap(({ gear }, k) => unknownGear(document, gear, ["recordings", k, "gear"])),
   ...duplicateIds(document.drivelines, ["drivelines"]),
   ...document.drivelines.flatMap((driveline, k) => drivelineProblems(driveline, ["drivelines", k])),
   ...lengthProblems(document),
@@ -37,7 +38,15 @@ function unknownDriveline(document: Case, named: string | undefined, place: Path
   return [placed(place, "unknown-reference", { of: "driveline", got: named, allowed, ...suggestionFor(named, allowed) })];
 }
 
-function complaintProblems({ vehicle, complaint }: Case): readonly PlacedProblem[] {
+/** A gear by a label that the vehicle does not list; without a list any label may be right. */
+function unknownGear({ vehicle }: Case, gear: string | undefined, place: Path): readonly PlacedProblem[] {
+  const gears = vehicle?.gears?.map(({ label }) => label) ?? [];
+  if (gear === undefined || gears.length === 0 || gears.includes(gear)) return [];
+  return [placed(place, "unknown-reference", { of: "gear", got: gear, allowed: gears, ...suggestionFor(gear, gears) })];
+}
+
+function complaintProblems(document: Case): readonly PlacedProblem[] {
+  const { vehicle, complaint } = document;
   const gears = vehicle?.gears?.map(({ label }) => label) ?? [];
   const firstOf = (label: string) => gears.indexOf(label);
   const twice = gears.flatMap((label, k) =>
@@ -45,11 +54,7 @@ function complaintProblems({ vehicle, complaint }: Case): readonly PlacedProblem
       ? []
       : [placed(["vehicle", "gears", k, "label"], "duplicate-id", { id: label, first: `vehicle.gears[${firstOf(label)}].label` })],
   );
-  const gear = complaint?.gear;
-  const unknown =
-    gear === undefined || gears.length === 0 || gears.includes(gear)
-      ? []
-      : [placed(["complaint", "gear"], "unknown-reference", { of: "gear", got: gear, allowed: gears, ...suggestionFor(gear, gears) })];
+  const unknown = unknownGear(document, complaint?.gear, ["complaint", "gear"]);
   const [low, high] = complaint?.speedKmh ?? [0, 0];
   return [...twice, ...unknown, ...contradicts(["complaint", "speedKmh", 1], [high, "at-least", low], "speedKmh[0]")];
 }

@@ -101,6 +101,6 @@ describe("slips and own keys", () => {
   });
 
   test("nothing is asked of the keys of open objects", () => {
-    expect(restore({ ...designCase(), recordings: [{ fil: "a.wav", files: 2 }] }).ok).toBe(true);
+    expect(restore({ ...designCase(), observations: [{ fil: "a.wav", files: 2 }] }).ok).toBe(true);
   });
 });

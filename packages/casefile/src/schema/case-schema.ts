@@ -4,6 +4,7 @@ import { correction } from "./correction.js";
 import { driveline } from "./driveline.js";
 import { gauging } from "./gauging.js";
 import { limits } from "./limits.js";
+import { recording } from "./recording.js";
 import { findingCode, id, moment, name, offsetMm, openObjects, signedDeg, text } from "./scalars.js";
 import { complaint, vehicle } from "./vehicle.js";
 
@@ -45,7 +46,7 @@ export const caseSchema = z.object({
   gauging: z.array(gauging).max(200).optional(),
   acceptedFindings: z.array(acceptedFinding).max(200).optional(),
   adjusters: z.array(adjuster).max(100).optional(),
-  recordings: openObjects.optional(),
+  recordings: z.array(recording).max(500).optional(),
   observations: openObjects.optional(),
   runouts: openObjects.optional(),
   balance: openObjects.optional(),

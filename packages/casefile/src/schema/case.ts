@@ -24,6 +24,7 @@ export type CaseGauge = CaseGauging["gauge"];
 export type CaseReading = CaseGauging["readings"][number];
 export type CaseHeading = NonNullable<CaseGauging["headings"]>[number];
 export type CaseAdjuster = NonNullable<Case["adjusters"]>[number];
+export type CaseRecording = NonNullable<Case["recordings"]>[number];
 export type CaseCorrection = NonNullable<Case["corrections"]>[number];
 export type Stage = CaseGauging["stage"];
 export type VehicleSide = CaseReading["side"];

@@ -1,6 +1,7 @@
 export type { BlockSettings } from "./blocks.js";
 export type { PulseNote } from "./clean-pulses.js";
 export * from "./human-weighting.js";
+export { movingStretch, type Stretch } from "./moving-stretch.js";
 export * from "./order-map.js";
 export * from "./order-tracking.js";
 export { readerOf, type SampleReader } from "./sample-reader.js";
