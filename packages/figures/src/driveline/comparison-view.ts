@@ -14,9 +14,12 @@ export interface ComparedPicture {
   readonly picture: DrivelinePicture;
 }
 
+/** Panels stand under one another, so each is kept low. */
+const TALLEST = 130;
+
 /** The factor that suits all: of the drawn ones the gentlest. */
 function commonFactor(projections: readonly Projection[], sheet: Sheet): number {
-  const factors = projections.map((projection) => twinFactor(projection, panelAspect(sheet)));
+  const factors = projections.map((projection) => twinFactor(projection, panelAspect(sheet, TALLEST)));
   return Math.min(...factors);
 }
 
@@ -44,6 +47,7 @@ export function comparisonView(compared: readonly ComparedPicture[], options: Fi
         at: "joints",
         nameBearings: false,
         arcs: true,
+        tallest: TALLEST,
         ...(last ? { surroundings: { height: SURROUNDINGS_HEIGHT, draw: (y: number) => groundLine(y, picture.runs, sheet) } } : {}),
         top: bottom + 22,
       },

@@ -27,6 +27,8 @@ export interface PanelRequest {
   readonly arcs: boolean;
   /** Drawn below the picture, above a list. */
   readonly surroundings?: { readonly height: number; readonly draw: (top: number) => string };
+  /** Height that the joints may take at most. */
+  readonly tallest?: number;
   readonly top: number;
 }
 
@@ -40,7 +42,7 @@ const CLEARANCE_PLAN = 36;
 const TALLEST = 220;
 
 /** Height over width that the joints of a panel may take before the driveline is drawn smaller, on the safe side. */
-export const panelAspect = ({ left, right }: Sheet): number => TALLEST / (right - left - 60);
+export const panelAspect = ({ left, right }: Sheet, tallest = TALLEST): number => tallest / (right - left - 60);
 
 function shaftAnchors({ start, joints, end, projection }: PlacedShafts): { upper: Point[]; lower: Point[] } {
   const last = joints[joints.length - 1] as Point;
@@ -81,7 +83,7 @@ export function viewPanel(request: PanelRequest, sheet: Sheet): Panel {
     left: left + 4,
     right,
     top: bandTop + room.above,
-    tallest: TALLEST,
+    tallest: request.tallest ?? TALLEST,
     stub: narrow ? 40 : 62,
     driven: narrow ? 42 : 58,
     clearance: projection.view === "side" ? CLEARANCE_SIDE : CLEARANCE_PLAN,

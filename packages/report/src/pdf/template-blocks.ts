@@ -14,10 +14,10 @@ export const blocks = `
 
 #let show-paragraph(b) = par(b.text)
 
-#let show-facts(b) = grid(
+#let show-facts(b) = block(breakable: b.items.len() > 15, width: 100%, grid(
   columns: (38mm, 1fr), column-gutter: 5mm, row-gutter: 0.65em,
   ..b.items.map(item => (text(fill: soft, item.label), item.value)).flatten(),
-)
+))
 
 #let show-notice(b) = {
   let c = hues.at(b.tone, default: soft)
