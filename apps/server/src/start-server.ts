@@ -8,6 +8,7 @@ import { lineLog } from "./app/log.js";
 import { fillWithDemo } from "./demo/demo-shop.js";
 import { changeFeed } from "./events/change-feed.js";
 import { LOOPBACK_NAMES } from "./http/own-host.js";
+import { stopListening } from "./http/stop-listening.js";
 import { reportRenderer } from "./reports/report-renderer.js";
 import { webFiles } from "./web/web-files.js";
 
@@ -63,6 +64,7 @@ export async function startServer(settings: ServerSettings): Promise<RunningServ
     names: LOOPBACK_NAMES,
   });
   const server = createServer(getRequestListener(app.fetch));
+  const stop = stopListening(server);
   try {
     await new Promise<void>((resolve, reject) => {
       server.once("error", reject);
@@ -82,10 +84,7 @@ export async function startServer(settings: ServerSettings): Promise<RunningServ
     demoCases,
     stop: async () => {
       feed.close();
-      await new Promise<void>((resolve) => {
-        server.close(() => resolve());
-        server.closeIdleConnections();
-      });
+      await stop();
       reports.close();
       await store.close();
       log({ event: "stopped" });

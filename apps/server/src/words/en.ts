@@ -6,7 +6,7 @@ export const en: ServerWords = {
   refusals: {
     "not-found": ({ what }) => `There is nothing at ${what}.`,
     "method-not-allowed": ({ method }) => `${method} is not possible here.`,
-    "bad-request": ({ why }) => `The request cannot be read: ${why}`,
+    "bad-request": ({ why }) => `The request cannot be read: ${why}.`,
     "case-unknown": ({ id }) => `There is no case ${id}.`,
     "case-put-away": ({ id, setAside }) =>
       `Case ${id} was put away. ${setAside === undefined ? "" : `What you saved is kept in its history as number ${setAside}. `}Bring it back to go on with it.`,

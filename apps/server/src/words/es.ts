@@ -6,7 +6,7 @@ export const es: ServerWords = {
   refusals: {
     "not-found": ({ what }) => `No hay nada en ${what}.`,
     "method-not-allowed": ({ method }) => `${method} no es posible aquí.`,
-    "bad-request": ({ why }) => `No se entiende la petición: ${why}`,
+    "bad-request": ({ why }) => `No se entiende la petición: ${why}.`,
     "case-unknown": ({ id }) => `No existe el caso ${id}.`,
     "case-put-away": ({ id, setAside }) =>
       `El caso ${id} está archivado. ${setAside === undefined ? "" : `Lo que guardó queda en su historial con el número ${setAside}. `}Recupérelo para seguir con él.`,
