@@ -15,7 +15,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "unit",
-          include: ["packages/*/src/**/*.test.ts", "apps/*/src/**/*.test.ts", "bench/src/**/*.test.ts", "scripts/**/*.test.ts"],
+          include: ["packages/*/src/**/*.test.ts", "apps/*/src/**/*.test.{ts,tsx}", "bench/src/**/*.test.ts", "scripts/**/*.test.ts"],
           exclude: [SLOW, "**/node_modules/**", "**/dist/**"],
         },
       },
@@ -26,6 +26,18 @@ export default defineConfig({
           include: ["verification/**/*.test.ts", SLOW],
           exclude: ["**/node_modules/**", "**/dist/**"],
           testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          include: ["apps/web/browser/*.test.ts"],
+          globalSetup: "apps/web/browser/support/build.ts",
+          // Each file has a server and a browser of its own; two at once would measure each other's load.
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
     ],

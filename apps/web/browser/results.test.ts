@@ -1,0 +1,147 @@
+import { readFileSync } from "node:fs";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { accessibilityFaults } from "./support/checks.js";
+import { DESK, type Device, launch, openDevice } from "./support/device.js";
+import { gaugedAfter } from "./support/gauged-after.js";
+import { pdfText } from "./support/pdf-text.js";
+import { openShop, type Shop } from "./support/shop.js";
+
+let shop: Shop;
+let browser: Browser;
+
+beforeAll(async () => {
+  [shop, browser] = await Promise.all([openShop(), launch()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await shop?.remove();
+});
+
+const main = (page: Page) => page.locator("main");
+const whatIf = (page: Page) => page.getByText("Tried in the drawing, not measured.");
+const equivalent = (page: Page) => main(page).locator("section", { hasText: "Exact answer" }).locator("p").first();
+
+/** Resolves when the server holds what the page shows. */
+async function held(id: string, is: (document: Awaited<ReturnType<Shop["read"]>>) => boolean) {
+  for (let tries = 0; tries < 60; tries++) {
+    const document = await shop.read(id);
+    if (is(document)) return document;
+    await new Promise((resolve) => setTimeout(resolve, 250));
+  }
+  throw new Error("the server never got it");
+}
+
+/** Saves a case as another device would. */
+async function saveElsewhere(document: Awaited<ReturnType<Shop["read"]>>): Promise<void> {
+  const place = `${shop.address}/api/cases/${document.id}`;
+  const tag = (await fetch(place)).headers.get("etag") ?? "";
+  const headers = { "content-type": "application/json", "if-match": tag, "x-halfturn-device": "desk" };
+  const answer = await fetch(place, { method: "PUT", headers, body: JSON.stringify(document) });
+  if (!answer.ok) throw new Error(`${answer.status} ${await answer.text()}`);
+}
+
+async function drag(page: Page, name: string, pixelsUp: number): Promise<void> {
+  const handle = page.getByRole("slider", { name });
+  await handle.scrollIntoViewIfNeeded();
+  const box = await handle.boundingBox();
+  if (!box) throw new Error(`no handle ${name}`);
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x, y - pixelsUp, { steps: 8 });
+  await page.mouse.up();
+}
+
+async function explained({ page }: Device): Promise<void> {
+  await page.getByText(/^J2 (runs|works) at/).waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  const measured = await equivalent(page).textContent();
+  await drag(page, "Move J2 up or down", 20);
+  await whatIf(page).waitFor();
+  expect(await page.getByRole("slider", { name: "Move J2 up or down" }).getAttribute("aria-valuetext")).toMatch(/^\d+ mm up$/);
+  await expect.poll(() => equivalent(page).textContent()).not.toBe(measured);
+  await page.getByRole("button", { name: "Back to the measured" }).click();
+  await expect.poll(() => equivalent(page).textContent()).toBe(measured);
+  await page.getByRole("slider", { name: /Tilt .*pinion/i }).press("ArrowUp");
+  await whatIf(page).waitFor();
+  expect(await page.getByRole("slider", { name: /Tilt .*pinion/i }).getAttribute("aria-valuetext")).toBe("0.1° up");
+  await page.getByRole("button", { name: "Back to the measured" }).click();
+  expect(await whatIf(page).count()).toBe(0);
+}
+
+async function corrected({ page }: Device, id: string): Promise<void> {
+  const plan = page.getByRole("article", { name: "Plan 1" });
+  await plan.waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  const slider = page.getByRole("slider", { name: "Spring pad wedges" });
+  await slider.press("ArrowRight");
+  const next = await slider.getAttribute("aria-valuetext");
+  expect(next).toMatch(/^\d(\.\d)?° pinion nose up$/);
+  await page.getByText("With the change").first().waitFor();
+  await plan.getByText("The work, step by step").click();
+  expect(await plan.getByText(/^⚠ Caution: /).count()).toBeGreaterThan(1);
+  await plan.getByRole("button", { name: "Choose this plan" }).click();
+  await page.getByRole("button", { name: "Mark as made" }).click();
+  const { corrections } = await held(id, (document) => document.corrections?.at(-1)?.state === "made");
+  expect(corrections).toHaveLength(1);
+  expect(corrections?.[0]?.changes.length).toBeGreaterThan(0);
+}
+
+async function proved({ page }: Device, id: string): Promise<void> {
+  await page.getByText("Gauge again after the work").first().waitFor();
+  await saveElsewhere(gaugedAfter(await shop.read(id)));
+  await page.getByText("Every shaft stands as foretold, within the uncertainty of both.").waitFor();
+  await page.getByText("Every number").click();
+  expect(await page.getByRole("table").count()).toBe(2);
+  expect(await accessibilityFaults(page)).toEqual([]);
+}
+
+test("from the explanation over the chosen plan to the proof, and the report that says so", async () => {
+  const { id, title } = await shop.add("one-piece");
+  const device = await openDevice(browser, shop.address, { size: DESK });
+  const { page } = device;
+  await page.goto(`/cases/${id}/explain`);
+  await explained(device);
+  await page.goto(`/cases/${id}/correct`);
+  await corrected(device, id);
+  await page.goto(`/cases/${id}/prove`);
+  await proved(device, id);
+
+  await page.goto(`/cases/${id}/report`);
+  await page.getByRole("heading", { name: title }).last().waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  const downloading = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Download the PDF" }).click();
+  const download = await downloading;
+  expect(download.suggestedFilename()).toBe(`${id}.pdf`);
+  const text = await pdfText(readFileSync(await download.path()));
+  expect(text).toContain(title);
+  expect(text).toContain("Every shaft stands as foretold");
+  await page.getByText(`${id}.pdf is saved.`).waitFor();
+  expect(device.faults).toEqual([]);
+});
+
+test("without a server the report is read, saved as a page and as the case, and the PDF says why it is not there", async () => {
+  const { id, title } = await shop.add("corrected");
+  const { page, faults } = await openDevice(browser, shop.address);
+  await page.goto(`/cases/${id}/report`);
+  await page.getByRole("heading", { name: title }).last().waitFor();
+  await shop.stop();
+  try {
+    await page.getByRole("button", { name: "Download the PDF" }).click();
+    await page.getByText(/cannot be reached\. Print works without it/).waitFor();
+    const saved = async (button: string): Promise<string> => {
+      const downloading = page.waitForEvent("download");
+      await page.getByRole("button", { name: button }).click();
+      return readFileSync(await (await downloading).path(), "utf8");
+    };
+    expect(await saved("Save as a web page")).toContain("<!doctype html>");
+    expect(JSON.parse(await saved("Save the case file"))).toMatchObject({ format: "halfturn-case", id });
+    await page.getByRole("radio", { name: "Español" }).check({ force: true });
+    await page.getByRole("heading", { name: "Conclusión" }).waitFor();
+  } finally {
+    await shop.start();
+  }
+  expect(faults).toEqual([]);
+});
