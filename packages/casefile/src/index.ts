@@ -6,6 +6,7 @@ export * from "./examples.js";
 export { caseJsonSchemaText } from "./json-schema.js";
 export * from "./new-case.js";
 export * from "./problems/index.js";
+export { STEEPEST_DEG } from "./restore/face-problems.js";
 export * from "./restore/restore.js";
 export { MAX_CASE_BYTES } from "./restore/size.js";
 export { keptKeys } from "./restore/unknown-keys.js";

@@ -1,7 +1,7 @@
 import { type Path, type PlacedProblem, placed, valueAt } from "../problems/index.js";
 
-/** No shaft of a driveline stands this steep, degrees; a gauge on a face across it shows about 90, and up to a quarter turn counted on. */
-const STEEPEST = 75;
+/** No shaft of a driveline stands this steep, degrees: a case with such a reading along a shaft is refused. A gauge on a face across it shows about 90. */
+export const STEEPEST_DEG = 75;
 const BEYOND_PLUMB = 105;
 /** Below a display's step: the rounding of the way from 90. */
 const DECIMALS = 3;
@@ -16,7 +16,7 @@ export const faceProblems = (document: unknown): readonly PlacedProblem[] =>
 
 function problemOf(reading: unknown, place: Path): readonly PlacedProblem[] {
   const got = valueAt(reading, ["deg"]);
-  if (typeof got !== "number" || got < STEEPEST || got > BEYOND_PLUMB || valueAt(reading, ["between"]) !== undefined) return [];
+  if (typeof got !== "number" || got < STEEPEST_DEG || got > BEYOND_PLUMB || valueAt(reading, ["between"]) !== undefined) return [];
   const offPlumb = Number(Math.abs(90 - got).toFixed(DECIMALS));
   return [placed(place, "face-reading", { got, offPlumb, marked: valueAt(reading, ["face"]) === "square" })];
 }

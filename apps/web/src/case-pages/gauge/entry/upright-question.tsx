@@ -1,3 +1,4 @@
+import { STEEPEST_DEG } from "@halfturn/casefile";
 import { catalogueOf } from "@halfturn/words";
 import { Button } from "../../../controls/button.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
@@ -23,7 +24,7 @@ export function UprightQuestion({ deg, plumbDeg, isFace, entry }: UprightQuestio
       <Button kind="main" size="large" onPress={() => entry.keepUpright(plumbDeg, true)}>
         {words.asOffPlumb(numbers.gaugedAngle(plumbDeg))}
       </Button>
-      {isFace || deg >= 90 ? null : (
+      {isFace || deg >= STEEPEST_DEG ? null : (
         <Button size="large" onPress={() => entry.keepUpright(deg, false)}>
           {words.asTyped(shown)}
         </Button>
