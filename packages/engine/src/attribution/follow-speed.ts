@@ -1,4 +1,4 @@
-import { type OrderMap, orderMapSteps } from "../signal/order-map.js";
+import { type OrderMap, orderMapsSteps } from "../signal/order-map.js";
 import { followRidge, overNoise } from "../signal/ridge.js";
 import { type ShaftAngle, shaftAngleFromSpeeds } from "../signal/shaft-angle.js";
 import { presence } from "./cause-probabilities.js";
@@ -71,12 +71,9 @@ function* mapOf(
 ): Generator<number, WhitenedMap | null> {
   const highestOrder = Math.max(...orders) * (1 + looseness) + 2 / perWheelTurn;
   const settings = { turns: Math.max(1, Math.round(TURNS * perWheelTurn)), highestOrder, fineness: FINENESS };
-  const maps: OrderMap[] = [];
-  for (const [i, reader] of run.readers.entries()) {
-    const map = yield* scaledSteps(orderMapSteps(reader, angle, settings), (MAPPED * i) / run.readers.length, MAPPED / run.readers.length);
-    if (!map.ok) return null;
-    maps.push(map.value);
-  }
+  const found = yield* scaledSteps(orderMapsSteps(run.readers, angle, settings), 0, MAPPED);
+  if (!found.ok) return null;
+  const maps = found.value;
   const [map] = maps as [OrderMap, ...OrderMap[]];
   const rows: Float64Array[] = [];
   for (let row = 0; row < map.times.length; row++) {

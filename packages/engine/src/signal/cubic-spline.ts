@@ -9,7 +9,8 @@ export function cubicSpline(samples: Float64Array): (place: number) => number {
     const i = Math.min(Math.max(Math.floor(place), 0), count - 2);
     const b = place - i;
     const a = 1 - b;
-    const bent = (a ** 3 - a) * (curvature[i] as number) + (b ** 3 - b) * (curvature[i + 1] as number);
+    // Products, since a power of a double takes twenty times as long.
+    const bent = (a * a * a - a) * (curvature[i] as number) + (b * b * b - b) * (curvature[i + 1] as number);
     return a * (samples[i] as number) + b * (samples[i + 1] as number) + bent / 6;
   };
 }

@@ -47,25 +47,39 @@ export function orderMap(reader: SampleReader, angle: ShaftAngle, settings: Orde
   for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
 }
 
-/**
- * Spectra over blocks of whole turns of a shaft, against order (computed order tracking): yields the share done after each block.
- * Reads block by block and holds one block and the map. Faults: signal.bad-rate, order-tracking.no-whole-turns where not one block fits.
- * Source: K. R. Fyfe and E. D. S. Munck, Mech. Syst. Signal Process. 11(2), 187-205, 1997.
- */
+/** One reader's map in steps; see orderMapsSteps. */
 export function* orderMapSteps(
-  full: SampleReader,
+  reader: SampleReader,
   angle: ShaftAngle,
   settings: OrderMapSettings,
 ): Generator<number, SignalResult<OrderMap>> {
+  const maps = yield* orderMapsSteps([reader], angle, settings);
+  return maps.ok ? signalValue(maps.value[0] as OrderMap) : maps;
+}
+
+/**
+ * Spectra over blocks of whole turns of a shaft, against order (computed order tracking), of one or more readers of the same rate, start and length: yields the
+ * share done after each block. Reads block by block and holds one block and the maps.
+ * Faults: signal.bad-rate, order-tracking.no-whole-turns where not one block fits.
+ * Source: K. R. Fyfe and E. D. S. Munck, Mech. Syst. Signal Process. 11(2), 187-205, 1997.
+ */
+export function* orderMapsSteps(
+  full: readonly SampleReader[],
+  angle: ShaftAngle,
+  settings: OrderMapSettings,
+): Generator<number, SignalResult<readonly OrderMap[]>> {
   const { turns, highestOrder, window = "hann", overlap = 0.5, rows = Number.POSITIVE_INFINITY, fineness = 1 } = settings;
   if (!(turns > 0 && highestOrder > 0 && overlap >= 0 && overlap < 1)) throw new RangeError("turns and order above zero, overlap below 1");
-  if (!(full.rate > 0 && Number.isFinite(full.rate))) return signalFault("signal.bad-rate", "rate", { rate: full.rate });
+  const [{ rate } = { rate: 0 }] = full;
+  if (!(rate > 0 && Number.isFinite(rate))) return signalFault("signal.bad-rate", "rate", { rate });
   const { slowest, fastest } = speedEnds(angle);
-  const reader = decimated(full, Math.max(1, Math.floor(full.rate / (SAMPLES_PER_PERIOD * highestOrder * fastest))));
-  const perTurn = samplesPerTurn(reader.rate, slowest, highestOrder);
+  const factor = Math.max(1, Math.floor(rate / (SAMPLES_PER_PERIOD * highestOrder * fastest)));
+  const readers = full.map((reader) => decimated(reader, factor));
+  const [first] = readers as [SampleReader, ...SampleReader[]];
+  const perTurn = samplesPerTurn(first.rate, slowest, highestOrder);
   const length = Math.round(turns * perTurn);
   const size = transformSize(length) * fineness;
-  const [from, to] = commonRange(reader, angle);
+  const [from, to] = commonRange(first, angle);
   const [begin, end] = to > from ? [angle.angleAt(from), angle.angleAt(to)] : [0, 0];
   const step = (2 * Math.PI) / perTurn;
   const hop = (1 - overlap) * length * step;
@@ -73,28 +87,33 @@ export function* orderMapSteps(
   if (!(count >= 1)) return signalFault("order-tracking.no-whole-turns", "samples", { from, to });
   const group = Math.max(1, Math.ceil(count / rows));
   const lines = Math.min(size / 2, Math.floor((highestOrder * size) / perTurn)) + 1;
-  const map = emptyMap(Math.ceil(count / group), lines, perTurn / size);
+  const maps = readers.map(() => emptyMap(Math.ceil(count / group), lines, perTurn / size));
   const shape = windowSamples(window, length);
   const scale = 2 / windowSums(shape).sum ** 2;
   const fft = realFft(size);
+  const times = new Float64Array(length + 1);
   const block = new Float64Array(length);
   for (let i = 0; i < count; i++) {
-    const first = begin + i * hop;
-    sampleByAngle(reader, angle, first, step, block);
-    const { re, im } = fft(weighted(block, shape));
+    for (let n = 0; n <= length; n++) times[n] = angle.timeOf(begin + i * hop + n * step);
+    const [start, stop] = [times[0] as number, times[length] as number];
     const row = Math.floor(i / group);
     const share = 1 / Math.min(group, count - row * group);
-    const [start, stop] = [angle.timeOf(first), angle.timeOf(first + length * step)];
-    map.times[row] = (map.times[row] as number) + (share * (start + stop)) / 2;
-    map.speeds[row] = (map.speeds[row] as number) + (share * length * step) / (stop - start);
-    for (let k = 0; k < lines; k++) {
-      const at = row * lines + k;
-      const square = (re[k] as number) ** 2 + (im[k] as number) ** 2;
-      map.meanSquare[at] = (map.meanSquare[at] as number) + share * (k === 0 ? scale / 2 : scale) * square;
+    for (const [m, reader] of readers.entries()) {
+      const map = maps[m] as OrderMap;
+      sampleAt(reader, times, block);
+      weigh(block, shape);
+      const { re, im } = fft(block);
+      map.times[row] = (map.times[row] as number) + (share * (start + stop)) / 2;
+      map.speeds[row] = (map.speeds[row] as number) + (share * length * step) / (stop - start);
+      for (let k = 0; k < lines; k++) {
+        const at = row * lines + k;
+        const [x, y] = [re[k] as number, im[k] as number];
+        map.meanSquare[at] = (map.meanSquare[at] as number) + share * (k === 0 ? scale / 2 : scale) * (x * x + y * y);
+      }
     }
     yield (i + 1) / count;
   }
-  return signalValue(map);
+  return signalValue(maps);
 }
 
 const emptyMap = (rows: number, lines: number, orderSpacing: number): OrderMap => ({
@@ -127,20 +146,21 @@ function commonRange(reader: SampleReader, angle: ShaftAngle): readonly [number,
   return [Math.max(reader.start + margin, angle.start), Math.min(reader.start + (reader.length - 1) / reader.rate - margin, angle.end)];
 }
 
-/** Fills `out` with the signal at angles first, first + step, ... */
-function sampleByAngle(reader: SampleReader, angle: ShaftAngle, first: number, step: number, out: Float64Array): void {
-  const places = new Float64Array(out.length);
-  for (let n = 0; n < out.length; n++) places[n] = (angle.timeOf(first + n * step) - reader.start) * reader.rate;
-  const from = Math.max(0, Math.floor(places[0] as number) - MARGIN);
-  const to = Math.min(reader.length, Math.ceil(places[out.length - 1] as number) + MARGIN + 1);
+/** Fills `out` with the signal at the first of the times. */
+function sampleAt(reader: SampleReader, times: Float64Array, out: Float64Array): void {
+  const last = out.length - 1;
+  const placeOf = (n: number): number => ((times[n] as number) - reader.start) * reader.rate;
+  const from = Math.max(0, Math.floor(placeOf(0)) - MARGIN);
+  const to = Math.min(reader.length, Math.ceil(placeOf(last)) + MARGIN + 1);
   const piece = new Float64Array(to - from);
   reader.read(from, piece);
   const at = cubicSpline(piece);
-  for (let n = 0; n < out.length; n++) out[n] = at((places[n] as number) - from);
+  for (let n = 0; n <= last; n++) out[n] = at(placeOf(n) - from);
 }
 
-function weighted(block: Float64Array, shape: Float64Array): Float64Array {
+/** Without its mean, under the window. */
+function weigh(block: Float64Array, shape: Float64Array): void {
   let mean = 0;
   for (const x of block) mean += x / block.length;
-  return block.map((x, n) => (x - mean) * (shape[n] as number));
+  for (let n = 0; n < block.length; n++) block[n] = ((block[n] as number) - mean) * (shape[n] as number);
 }

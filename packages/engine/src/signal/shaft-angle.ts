@@ -20,26 +20,41 @@ export interface ShaftAngle {
 export function shaftAngleOf(angle: PiecewisePolynomial): ShaftAngle {
   const { knots } = angle;
   const last = knots.length - 1;
-  const angleAt = (time: number): number => evaluateSegment(angle, segmentOf(knots, time), time).value;
+  const byTime = rememberingSegment(knots);
+  const angleAt = (time: number): number => evaluateSegment(angle, byTime(time), time).value;
   const reached = Float64Array.from(knots, angleAt);
+  const byAngle = rememberingSegment(reached);
   return {
     start: knots[0] as number,
     end: knots[last] as number,
     total: reached[last] as number,
     angleAt,
-    speedAt: (time) => evaluateSegment(angle, segmentOf(knots, time), time).slope,
+    speedAt: (time) => evaluateSegment(angle, byTime(time), time).slope,
     timeOf: (wanted) => {
-      const segment = segmentOf(reached, wanted);
-      return crossingIn(angle, segment, wanted);
+      const segment = byAngle(wanted);
+      return crossingIn(angle, segment, wanted, reached);
     },
   };
 }
 
+/** segmentOf that looks first where it was last, since who asks goes along a run: the answers are the same, only sooner. */
+function rememberingSegment(knots: Float64Array): (x: number) => number {
+  let at = 0;
+  const most = knots.length - 2;
+  const holds = (i: number, x: number): boolean => (i === 0 || (knots[i] as number) <= x) && (i === most || x < (knots[i + 1] as number));
+  return (x) => {
+    if (holds(at, x)) return at;
+    at = at < most && holds(at + 1, x) ? at + 1 : segmentOf(knots, x);
+    return at;
+  };
+}
+
 /** Newton steps and, where one leaves the bracket, halving: always ends, since every step narrows the bracket. */
-function crossingIn(angle: PiecewisePolynomial, segment: number, wanted: number): number {
+function crossingIn(angle: PiecewisePolynomial, segment: number, wanted: number, reached: Float64Array): number {
   let low = angle.knots[segment] as number;
   let high = angle.knots[segment + 1] as number;
-  let time = (low + high) / 2;
+  const [from, to] = [reached[segment] as number, reached[segment + 1] as number];
+  let time = low + (high - low) * Math.min(1, Math.max(0, (wanted - from) / (to - from)));
   for (let step = 0; step < 60; step++) {
     const { value, slope } = evaluateSegment(angle, segment, time);
     if (value < wanted) low = time;
