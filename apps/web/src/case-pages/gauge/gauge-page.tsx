@@ -23,7 +23,7 @@ export function GaugePage({ document, edit, calculation, settings }: CasePagePro
   const latestOf = (driveline: number): Place => ({ driveline, gauging: latest[driveline]?.gauging ?? null, isSetUp: false });
   const [place, setPlace] = useState<Place>(() => latestOf(0));
   const [side, setSide] = useState<VehicleSide>("left");
-  const hasPhone = tiltAvailability() === "here";
+  const phone = tiltAvailability();
   const driveline = Math.min(place.driveline, document.drivelines.length - 1);
   const id = document.drivelines[driveline]?.id;
   const index = place.gauging;
@@ -40,7 +40,7 @@ export function GaugePage({ document, edit, calculation, settings }: CasePagePro
           document={document}
           driveline={driveline}
           onDriveline={(next) => setPlace(latestOf(next))}
-          hasPhone={hasPhone}
+          phone={phone}
           onStart={(fresh, from) => {
             setSide(from);
             edit((current) => withNewGauging(current, fresh));
@@ -59,7 +59,7 @@ export function GaugePage({ document, edit, calculation, settings }: CasePagePro
           editGauging={editGauging}
           side={side}
           onSide={setSide}
-          hasPhone={hasPhone}
+          phone={phone}
           onDone={() => setPlace({ ...place, isSetUp: false })}
         />
       </FromTop>

@@ -59,6 +59,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
           nameOf={nameOf}
           slipped={slipped}
           joints={joints}
+          units={settings.units}
           onStep={(step) => entry.goTo({ way: standing.way, step })}
         />
       </div>
@@ -76,6 +77,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
               entry.change(reading);
             }}
             onTurn={entry.turn}
+            onZero={onSetUp}
             onLeave={() => setLeft([...left, slip.key])}
           />
         ) : null}

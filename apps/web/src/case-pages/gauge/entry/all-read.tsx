@@ -20,7 +20,7 @@ export function AllRead({ advice, nameOf, onRead, onTape, onZero }: AllReadProps
   const catalogue = catalogueOf(useLanguage());
   return (
     <section className={styles.done}>
-      <h2 className={styles.title} role="status">
+      <h2 className={styles.title}>
         <span aria-hidden="true">✓ </span>
         {words.allRead}
       </h2>

@@ -1,7 +1,7 @@
 import { catalogueOf } from "@halfturn/words";
 import { Button } from "../../../controls/button.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
-import type { PhonePose } from "../model/phone-tilt.js";
+import { displayed, type PhonePose } from "../model/phone-tilt.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
 import styles from "./phone-panel.module.css";
 import { useTilt } from "./use-tilt.js";
@@ -43,7 +43,7 @@ export function PhonePanel({ pose, zeroIsKnown, onTake, onType }: PhonePanelProp
       {tilt.state === "reading" ? (
         <>
           <p className={styles.live}>
-            <span className={styles.number}>{numbers.gaugedAngle(Math.round(Math.abs(tilt.slopeDeg) * 10) / 10)}</span>
+            <span className={styles.number}>{numbers.gaugedAngle(displayed(tilt.slopeDeg))}</span>
             <span>{tilt.slopeDeg < 0 ? "◣" : "◢"}</span>
             <span className={styles.state}>{isStill ? words.still : words.moving}</span>
           </p>

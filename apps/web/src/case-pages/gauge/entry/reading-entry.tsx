@@ -66,7 +66,7 @@ export function ReadingEntry({ entry, step, driveline, nameOf, instead }: Readin
           placeholder={changing ? numbers.plain(changing.deg, 1) : numbers.plain(0, 1)}
           isWrong={entry.fault !== null && entry.fault !== "lower-end" && entry.fault !== "lean"}
           describedBy={lineId}
-          stepKey={step.key}
+          stepKey={`${step.key} ${entry.changingIndex}`}
         />
       </EndsRow>
       <p className={styles.line} id={lineId} role="status" data-wrong={entry.fault !== null || undefined}>

@@ -18,6 +18,8 @@ export interface SlipAlertProps {
   readonly nameOf: NameOf;
   readonly onReadAgain: (index: number) => void;
   readonly onTurn: (index: number) => void;
+  /** To the turn-round check, where that is what does not fit. */
+  readonly onZero: () => void;
   readonly onLeave: () => void;
   /** One line is enough: it was seen, and something else is being done first. */
   readonly isFolded: boolean;
@@ -28,7 +30,7 @@ export interface SlipAlertProps {
 const MOST_BUTTONS = 2;
 
 /** What does not fit, said while the gauge is still in the hand, with the way to mend it. */
-export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, onTurn, onLeave, isFolded, onFold }: SlipAlertProps) {
+export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, onTurn, onZero, onLeave, isFolded, onFold }: SlipAlertProps) {
   const words = useWords(gaugeWords);
   const catalogue = catalogueOf(useLanguage());
   const place = useRef<HTMLElement>(null);
@@ -76,6 +78,11 @@ export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, onTur
             {words.readAgain(line)}
           </Button>
         ))}
+        {slip.readings.length === 0 ? (
+          <Button kind="main" onPress={onZero}>
+            {words.setUp.zero}
+          </Button>
+        ) : null}
         {slip.canStand ? (
           <Button kind="quiet" onPress={onLeave}>
             {words.rightAsNoted}

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { notedEnd, otherEnd, type ShaftEnd } from "../model/ends.js";
 import { isUpright, type TypedAngle, typedAngle } from "../model/entry-text.js";
 import { keepReading, readingOf, turnReading } from "../model/keep-reading.js";
+import { displayed } from "../model/phone-tilt.js";
 import { endNearby, nextOpen, stepOfReading, stepsOf, takenAt, WAYS, type Way } from "../model/step.js";
 
 export type EntryFault = Exclude<TypedAngle, { readonly ok: true }>["fault"] | "lower-end" | "lean";
@@ -130,6 +131,7 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
     side,
     standingSide: standingSide(gauging, startSide),
     changing: changed,
+    changingIndex: changed ? draft.changing : null,
     taken: step ? takenAt(step, gauging) : [],
     fault,
     upright,
@@ -140,7 +142,7 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
     /** After the question about a number near upright. */
     keepUpright: (deg: number, asFace: boolean) => keepAs(deg, draft.chosen, asFace),
     /** What the phone measured itself: its step is a tenth of a degree. */
-    keepMeasured: (slopeDeg: number, end: ShaftEnd) => keepAs(Math.round(Math.abs(slopeDeg) * 10) / 10, end, isFace),
+    keepMeasured: (slopeDeg: number, end: ShaftEnd) => keepAs(displayed(slopeDeg), end, isFace),
     typeAgain: () => setDraft({ text: "" }),
     keep,
     pressEnd,

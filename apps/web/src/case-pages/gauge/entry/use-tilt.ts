@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "react";
-import { type PhonePose, type PhoneReading, phoneReading, steadied, upOf } from "../model/phone-tilt.js";
+import { type PhonePose, type PhoneReading, phoneReading, recentSlopes, steadied, type TimedSlope, upOf } from "../model/phone-tilt.js";
 
 /** here: this device may tell its tilt. insecure: it might, but the page came over plain HTTP. none: no such device. */
 export type TiltAvailability = "here" | "insecure" | "none";
@@ -20,32 +20,40 @@ interface AsksPermission {
   readonly requestPermission?: () => Promise<string>;
 }
 
-/** About half a second of what a browser sends. */
-const KEPT = 30;
+const TICK_MS = 200;
 
 /** The phone's own tilt, from when it was asked for by a tap. */
 export function useTilt(pose: PhonePose) {
   const [tilt, setTilt] = useState<Tilt>({ state: "off" });
   const [isOn, setOn] = useState(false);
-  const recent = useRef<readonly number[]>([]);
+  const recent = useRef<readonly TimedSlope[]>([]);
 
   useEffect(() => {
     if (!isOn) return;
     recent.current = [];
     setTilt({ state: "waiting" });
-    const turned = ({ beta, gamma }: DeviceOrientationEvent) => {
-      if (beta === null || gamma === null) return;
-      const reading = phoneReading(upOf(beta, gamma), pose);
-      if (!reading.ok) {
-        recent.current = [];
-        return setTilt({ state: "held-wrongly", fault: reading.fault });
-      }
-      recent.current = [...recent.current, reading.slopeDeg].slice(-KEPT);
+    const settle = (): void => {
+      recent.current = recentSlopes(recent.current, performance.now());
       const steady = steadied(recent.current);
       if (steady) setTilt({ state: "reading", ...steady });
     };
+    const turned = ({ beta, gamma }: DeviceOrientationEvent): void => {
+      if (beta === null || gamma === null) return;
+      const reading = phoneReading(upOf(beta, gamma), pose);
+      if (reading.ok) {
+        recent.current = [...recent.current, { atMs: performance.now(), slopeDeg: reading.slopeDeg }];
+        settle();
+      } else {
+        recent.current = [];
+        setTilt({ state: "held-wrongly", fault: reading.fault });
+      }
+    };
+    const tick = window.setInterval(settle, TICK_MS);
     window.addEventListener("deviceorientation", turned);
-    return () => window.removeEventListener("deviceorientation", turned);
+    return () => {
+      window.clearInterval(tick);
+      window.removeEventListener("deviceorientation", turned);
+    };
   }, [isOn, pose]);
 
   const start = async (): Promise<void> => {

@@ -1,7 +1,7 @@
 import { cosDegrees, degreesToRadians, sinDegrees } from "@halfturn/engine/units";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { phoneReading, steadied, type UpVector, upOf } from "./phone-tilt.js";
+import { displayed, phoneReading, recentSlopes, steadied, type UpVector, upOf } from "./phone-tilt.js";
 
 /** Rounding of a few trigonometric functions in degrees. */
 const ROUNDING_DEG = 1e-9;
@@ -60,7 +60,22 @@ test("a phone lying flat or standing on the wrong edge is told to be held otherw
   expect(phoneReading({ x: 1, y: 0, z: 0 }, "across")).toEqual({ ok: false, fault: "not-on-edge" });
 });
 
+const timed = (...slopes: readonly (readonly [atMs: number, slopeDeg: number])[]) => slopes.map(([atMs, slopeDeg]) => ({ atMs, slopeDeg }));
+
 test("a while of readings has a middle and a spread", () => {
   expect(steadied([])).toBeNull();
-  expect(steadied([2, 3, 4])).toEqual({ slopeDeg: 3, spreadDeg: 1 });
+  expect(steadied(timed([0, 2], [10, 3], [20, 4]))).toEqual({ slopeDeg: 3, spreadDeg: 1 });
+});
+
+test("a phone that lies still and sends nothing new keeps its last reading, and forgets the way there", () => {
+  const moved = timed([0, 9], [100, 5], [500, 2.4]);
+  expect(recentSlopes(moved, 600)).toEqual(moved);
+  expect(recentSlopes(moved, 1000)).toEqual(timed([100, 5], [500, 2.4]));
+  expect(recentSlopes(moved, 5000)).toEqual(timed([500, 2.4]));
+  expect(recentSlopes([], 5000)).toEqual([]);
+});
+
+test("what is kept of a slope is its size in tenths", () => {
+  expect(displayed(-2.3700001)).toBe(2.4);
+  expect(displayed(0.04)).toBe(0);
 });

@@ -46,9 +46,27 @@ export function phoneReading(up: UpVector, pose: PhonePose): PhoneReading {
   return { ok: true, slopeDeg: isRightward ? -rises : rises };
 }
 
-/** The middle of readings over a while and half of how far they spread, in degrees: a hand that still moves shows. */
-export function steadied(slopesDeg: readonly number[]): { readonly slopeDeg: number; readonly spreadDeg: number } | null {
-  if (slopesDeg.length === 0) return null;
-  const mean = slopesDeg.reduce((sum, slope) => sum + slope, 0) / slopesDeg.length;
-  return { slopeDeg: mean, spreadDeg: (Math.max(...slopesDeg) - Math.min(...slopesDeg)) / 2 };
+export interface TimedSlope {
+  readonly atMs: number;
+  readonly slopeDeg: number;
 }
+
+/** A hand that still moves shows within this time. */
+const WHILE_MS = 800;
+
+/** The readings of the last while, and the one that stood when it began: a phone that lies still may send nothing new. */
+export function recentSlopes(readings: readonly TimedSlope[], nowMs: number): readonly TimedSlope[] {
+  const first = readings.findIndex(({ atMs }) => atMs > nowMs - WHILE_MS);
+  return readings.slice(first < 0 ? -1 : Math.max(0, first - 1));
+}
+
+/** The middle of readings over a while and half of how far they spread, in degrees. */
+export function steadied(readings: readonly TimedSlope[]): { readonly slopeDeg: number; readonly spreadDeg: number } | null {
+  if (readings.length === 0) return null;
+  const slopes = readings.map(({ slopeDeg }) => slopeDeg);
+  const mean = slopes.reduce((sum, slope) => sum + slope, 0) / slopes.length;
+  return { slopeDeg: mean, spreadDeg: (Math.max(...slopes) - Math.min(...slopes)) / 2 };
+}
+
+/** A slope as a display of one decimal would show it: its size, in tenths of a degree. */
+export const displayed = (slopeDeg: number): number => Math.round(Math.abs(slopeDeg) * 10) / 10;

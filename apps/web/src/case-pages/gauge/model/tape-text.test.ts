@@ -28,6 +28,8 @@ test.each([
   [{ lateral: "6 deg" }, "lateral"],
   [{ over: "" }, "over"],
   [{ over: "0" }, "over"],
+  // Metres where the device takes millimetres.
+  [{ over: "1.18" }, "over"],
   [{ toward: null }, "toward"],
   [{ lateral: "1180" }, "too-wide"],
 ])("%j is refused as %s", (change, fault) => {

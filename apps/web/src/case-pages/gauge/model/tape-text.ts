@@ -1,4 +1,4 @@
-import type { CaseHeading, VehicleSide } from "@halfturn/casefile";
+import { type CaseHeading, SHORTEST_MM, type VehicleSide } from "@halfturn/casefile";
 import { formatQuantity, type Metres, parseQuantity } from "@halfturn/engine/units";
 import type { Units } from "../../../device/settings.js";
 
@@ -38,7 +38,7 @@ export function typedHeading({ shaft, lateral, over, toward }: TapeTexts, units:
   const lateralMm = millimetres(lateral, units);
   if (lateralMm === null) return { ok: false, fault: "lateral" };
   const overMm = millimetres(over, units);
-  if (overMm === null || overMm === 0) return { ok: false, fault: "over" };
+  if (overMm === null || overMm < SHORTEST_MM) return { ok: false, fault: "over" };
   if (lateralMm >= overMm) return { ok: false, fault: "too-wide" };
   if (lateralMm === 0) return { ok: true, heading: { of: shaft, lateralMm, overMm } };
   return toward === null ? { ok: false, fault: "toward" } : { ok: true, heading: { of: shaft, lateralMm, toward, overMm } };

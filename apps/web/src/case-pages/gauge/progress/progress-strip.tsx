@@ -2,8 +2,8 @@ import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
 import { catalogueOf, type NameOf } from "@halfturn/words";
 import { useEffect, useRef } from "react";
 import { Button } from "react-aria-components";
+import type { Units } from "../../../device/settings.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
-import { stepLine } from "../entry/step-text.js";
 import { vehicleEndOf } from "../model/ends.js";
 import { type GaugeStep, takenAt } from "../model/step.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
@@ -20,11 +20,12 @@ export interface ProgressStripProps {
   readonly nameOf: NameOf;
   readonly slipped: readonly number[];
   readonly joints: readonly JointSoFar[];
+  readonly units: Units;
   readonly onStep: (step: number) => void;
 }
 
 /** The driveline as a row: what was read where, what lacks, and each joint's angle between its shafts as soon as it is known. */
-export function ProgressStrip({ steps, current, gauging, driveline, nameOf, slipped, joints, onStep }: ProgressStripProps) {
+export function ProgressStrip({ steps, current, gauging, driveline, nameOf, slipped, joints, units, onStep }: ProgressStripProps) {
   const words = useWords(gaugeWords);
   const here = useRef<HTMLLIElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the current place is brought into sight when it changes
@@ -40,7 +41,7 @@ export function ProgressStrip({ steps, current, gauging, driveline, nameOf, slip
           return [
             joint ? <JointBetween key={joint.id} joint={joint} /> : null,
             <li key={step.key} ref={k === current ? here : null}>
-              <Place {...{ step, gauging, driveline, nameOf, slipped }} isCurrent={k === current} onPress={() => onStep(k)} />
+              <Place {...{ step, gauging, driveline, nameOf, slipped, units }} isCurrent={k === current} onPress={() => onStep(k)} />
             </li>,
           ];
         })}
@@ -60,32 +61,26 @@ const JointBetween = ({ joint }: { readonly joint: JointSoFar }) => (
   </li>
 );
 
-interface PlaceProps extends Pick<ProgressStripProps, "gauging" | "driveline" | "nameOf" | "slipped"> {
+interface PlaceProps extends Pick<ProgressStripProps, "gauging" | "driveline" | "nameOf" | "slipped" | "units"> {
   readonly step: GaugeStep;
   readonly isCurrent: boolean;
   readonly onPress: () => void;
 }
 
-function Place({ step, gauging, driveline, nameOf, slipped, isCurrent, onPress }: PlaceProps) {
+function Place({ step, gauging, driveline, nameOf, slipped, units, isCurrent, onPress }: PlaceProps) {
   const words = useWords(gaugeWords);
   const { numbers } = catalogueOf(useLanguage());
   const taken = takenAt(step, gauging);
   const isSlip = step.kind !== "tape" && taken.some((index) => slipped.includes(index));
   const state = isSlip ? "slip" : taken.length > 0 ? "taken" : "open";
-  const value = stepValue(step, gauging, numbers);
-  const line = stepLine(step, false, driveline, nameOf, words);
+  const value = stepValue(step, gauging, numbers, units);
   return (
-    <Button
-      className={styles.place ?? ""}
-      onPress={onPress}
-      aria-label={`${line}: ${value ?? words.left}${isSlip ? `, ${words.slipped}` : ""}`}
-      {...(isCurrent ? { "aria-current": "step" as const } : {})}
-      data-state={state}
-    >
+    <Button className={styles.place ?? ""} onPress={onPress} {...(isCurrent ? { "aria-current": "step" as const } : {})} data-state={state}>
       <span className={styles.name}>{shortName(step, driveline, nameOf, words)}</span>
       <span className={styles.value}>
-        {SIGNS[state]}
-        {value ?? "–"}
+        <span aria-hidden="true">{SIGNS[state]}</span>
+        {value ?? <span aria-hidden="true">–</span>}
+        <span className={styles.aloud}>{isSlip ? `, ${words.slipped}` : value === null ? words.left : ""}</span>
       </span>
     </Button>
   );

@@ -2,6 +2,7 @@ import type { CaseGauging, VehicleSide } from "@halfturn/casefile";
 import { Button } from "../../../controls/button.js";
 import { Card } from "../../../controls/card.js";
 import { useWords } from "../../../words/use-words.js";
+import type { TiltAvailability } from "../entry/use-tilt.js";
 import { withGauge } from "../model/keep-reading.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
 import { GaugeChoice } from "./gauge-choice.js";
@@ -15,12 +16,12 @@ export interface SetUpAgainProps {
   readonly editGauging: (change: (gauging: CaseGauging) => CaseGauging) => void;
   readonly side: VehicleSide;
   readonly onSide: (side: VehicleSide) => void;
-  readonly hasPhone: boolean;
+  readonly phone: TiltAvailability;
   readonly onDone: () => void;
 }
 
 /** The set-up of a gauging that has begun: every change counts at once. */
-export function SetUpAgain({ gauging, editGauging, side, onSide, hasPhone, onDone }: SetUpAgainProps) {
+export function SetUpAgain({ gauging, editGauging, side, onSide, phone, onDone }: SetUpAgainProps) {
   const words = useWords(gaugeWords).setUp;
   const { wheels, rideHeight } = gauging.state;
   return (
@@ -34,7 +35,7 @@ export function SetUpAgain({ gauging, editGauging, side, onSide, hasPhone, onDon
           }
         />
         {gauging.readings.length === 0 ? <SideOfVehicle side={side} onSide={onSide} /> : null}
-        <GaugeChoice gauge={gauging.gauge} onGauge={(gauge) => editGauging((current) => withGauge(current, gauge))} hasPhone={hasPhone} />
+        <GaugeChoice gauge={gauging.gauge} onGauge={(gauge) => editGauging((current) => withGauge(current, gauge))} phone={phone} />
         <ZeroCheck gauge={gauging.gauge} onGauge={(gauge) => editGauging((current) => withGauge(current, gauge))} />
         <Cautions />
       </Card>

@@ -7,6 +7,7 @@ import { Card } from "../../../controls/card.js";
 import { Choice } from "../../../controls/choice.js";
 import { Fold } from "../../../controls/fold.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
+import type { TiltAvailability } from "../entry/use-tilt.js";
 import { lastGauge } from "../model/gauge-presets.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
 import { GaugeChoice } from "./gauge-choice.js";
@@ -18,14 +19,14 @@ export interface SetUpProps {
   readonly document: Case;
   readonly driveline: number;
   readonly onDriveline: (index: number) => void;
-  readonly hasPhone: boolean;
+  readonly phone: TiltAvailability;
   readonly onStart: (gauging: CaseGauging, side: VehicleSide) => void;
   /** Back to the readings that there are; null where there are none. */
   readonly onLeave: (() => void) | null;
 }
 
 /** A gauging before its first reading: two taps where everything is as usual, and nothing assumed that could make every angle wrong. */
-export function SetUp({ document, driveline, onDriveline, hasPhone, onStart, onLeave }: SetUpProps) {
+export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeave }: SetUpProps) {
   const words = useWords(gaugeWords).setUp;
   const catalogue = catalogueOf(useLanguage());
   const id = document.drivelines[driveline]?.id ?? "";
@@ -80,7 +81,7 @@ export function SetUp({ document, driveline, onDriveline, hasPhone, onStart, onL
         <Fold
           title={`${words.gauge}: ${catalogue.numbers.gaugedAngle(gauge.resolutionDeg)} ± ${catalogue.numbers.gaugedAngle(gauge.accuracyDeg)}`}
         >
-          <GaugeChoice gauge={gauge} onGauge={setGauge} hasPhone={hasPhone} />
+          <GaugeChoice gauge={gauge} onGauge={setGauge} phone={phone} />
           <ZeroCheck gauge={gauge} onGauge={setGauge} />
         </Fold>
         <Cautions />

@@ -3,16 +3,12 @@ import type { GaugeWords } from "./gauge-words.js";
 export const en: GaugeWords = {
   ways: { places: "Each shaft", pairs: "Shaft to shaft", tape: "By tape" },
   wayLabel: "Way of reading",
-  progress: (taken, all) => `${taken} of ${all} read`,
   places: "Places",
-  previous: "Previous place",
-  next: "Next place",
 
   nearEnd: { front: "near its front end", rear: "near its rear end" },
   onFace: "across its square face",
   along: "along its machined edge",
   zeroOn: (shaft) => `zeroed on ${shaft}`,
-  thenRead: (shaft) => `${shaft}`,
   sideways: "sideways, by tape",
   shaftEnd: { "source-end": "source end", "driven-end": "driven end" },
 
@@ -59,15 +55,12 @@ export const en: GaugeWords = {
   asTyped: (deg) => `Along the shaft: ${deg}`,
   cancel: "Type again",
 
-  kept: (what) => `Kept: ${what}`,
-  again: "Read here already. Another reading is kept as a repeat.",
   liftBetween: "Lift the gauge off between repeats.",
   taken: "Read here",
   change: "Change",
   changing: (was) => `Instead of ${was}`,
   remove: "Delete",
   note: "Note",
-  readingActions: (what) => `Reading ${what}`,
 
   slip: "Look again",
   readAgain: (place) => `Read again: ${place}`,
@@ -88,7 +81,6 @@ export const en: GaugeWords = {
   lateral: "Sideways",
   over: "over a length of",
   toward: { left: "Toward the left", right: "Toward the right" },
-  straight: "straight",
   tapeHelp: (end) => `How far its ${end} lies to one side of the other end, seen from above. Plumb lines to the floor help.`,
   tapeFaults: {
     lateral: "Type a length, such as 12 mm or 1/2 in.",
@@ -103,7 +95,6 @@ export const en: GaugeWords = {
     permission: "Allow the tilt sensor",
     denied: "The browser refused the tilt sensor. Allow motion sensors for this site, or type the reading.",
     insecure: "The tilt sensor needs a secure connection (https). Type the reading instead.",
-    missing: "This device has no tilt sensor.",
     waiting: "Waiting for the sensor …",
     holdAlong: "Stand the phone with a long edge on the shaft, screen toward you.",
     holdAcross: "Stand the phone upright with a long edge against the face, screen toward you.",
@@ -134,7 +125,6 @@ export const en: GaugeWords = {
     accuracy: "Its maker states ±",
     label: "Name of the gauge",
     phoneHelp: "Its tilt sensor; ±0.3° is taken after the turn-round check.",
-    notRoadAngles: "Not road angles",
     cautions: "Before you go under",
     open: "Set-up",
     done: "Back to the readings",
@@ -145,6 +135,8 @@ export const en: GaugeWords = {
 
     zero: "Zero of the gauge",
     zeroHelp: "Set the gauge on a firm spot and read it. Turn it end for end on the same spot and read again.",
+    zeroPhoneHelp:
+      "Stand the phone on a long edge on a firm spot and take it. Turn it end for end on the same spot, go round to its screen, and take it again.",
     zeroStart: "Check the zero",
     zeroFirst: "First reading",
     zeroTurned: "Turned round, same spot",

@@ -3,16 +3,12 @@ import type { GaugeWords } from "./gauge-words.js";
 export const es: GaugeWords = {
   ways: { places: "Cada árbol", pairs: "De árbol a árbol", tape: "Con cinta" },
   wayLabel: "Modo de leer",
-  progress: (taken, all) => `${taken} de ${all} leídos`,
   places: "Lugares",
-  previous: "Lugar anterior",
-  next: "Lugar siguiente",
 
   nearEnd: { front: "cerca del extremo delantero", rear: "cerca del extremo trasero" },
   onFace: "sobre su cara a escuadra",
   along: "a lo largo de su canto mecanizado",
   zeroOn: (shaft) => `con el cero en ${shaft}`,
-  thenRead: (shaft) => `${shaft}`,
   sideways: "en planta, con cinta",
   shaftEnd: { "source-end": "extremo de la salida", "driven-end": "extremo conducido" },
 
@@ -60,15 +56,12 @@ export const es: GaugeWords = {
   asTyped: (deg) => `A lo largo del árbol: ${deg}`,
   cancel: "Escribir otra vez",
 
-  kept: (what) => `Guardado: ${what}`,
-  again: "Aquí ya se leyó. Otra lectura se guarda como repetición.",
   liftBetween: "Levante el inclinómetro entre repeticiones.",
   taken: "Leído aquí",
   change: "Cambiar",
   changing: (was) => `En lugar de ${was}`,
   remove: "Eliminar",
   note: "Nota",
-  readingActions: (what) => `Lectura ${what}`,
 
   slip: "Mire otra vez",
   readAgain: (place) => `Leer otra vez: ${place}`,
@@ -89,7 +82,6 @@ export const es: GaugeWords = {
   lateral: "Hacia un lado",
   over: "en una longitud de",
   toward: { left: "Hacia la izquierda", right: "Hacia la derecha" },
-  straight: "recto",
   tapeHelp: (end) => `Cuánto se desvía su ${end} hacia un lado respecto al otro extremo, visto desde arriba. Ayudan las plomadas al suelo.`,
   tapeFaults: {
     lateral: "Escriba una longitud, como 12 mm o 1/2 in.",
@@ -104,7 +96,6 @@ export const es: GaugeWords = {
     permission: "Permitir el sensor de inclinación",
     denied: "El navegador negó el sensor. Permita los sensores de movimiento a este sitio, o escriba la lectura.",
     insecure: "El sensor necesita una conexión segura (https). Escriba la lectura.",
-    missing: "Este dispositivo no tiene sensor de inclinación.",
     waiting: "Esperando al sensor …",
     holdAlong: "Apoye el teléfono de canto, con el lado largo sobre el árbol y la pantalla hacia usted.",
     holdAcross: "Apoye el teléfono de pie, con el lado largo contra la cara y la pantalla hacia usted.",
@@ -135,7 +126,6 @@ export const es: GaugeWords = {
     accuracy: "Su fabricante declara ±",
     label: "Nombre del inclinómetro",
     phoneHelp: "Su sensor de inclinación; se toma ±0,3° tras comprobar el cero.",
-    notRoadAngles: "No son ángulos de marcha",
     cautions: "Antes de meterse debajo",
     open: "Preparación",
     done: "Volver a las lecturas",
@@ -146,6 +136,8 @@ export const es: GaugeWords = {
 
     zero: "Cero del inclinómetro",
     zeroHelp: "Ponga el inclinómetro en un sitio firme y léalo. Dele la vuelta de extremo a extremo en el mismo sitio y lea otra vez.",
+    zeroPhoneHelp:
+      "Ponga el teléfono de canto en un sitio firme y tome la lectura. Dele la vuelta de extremo a extremo en el mismo sitio, vaya al lado de la pantalla y tómela otra vez.",
     zeroStart: "Comprobar el cero",
     zeroFirst: "Primera lectura",
     zeroTurned: "Vuelto, en el mismo sitio",

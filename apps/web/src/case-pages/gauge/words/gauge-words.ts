@@ -8,17 +8,13 @@ type Side = "left" | "right";
 export interface GaugeWords {
   readonly ways: Readonly<Record<Way, string>>;
   readonly wayLabel: string;
-  readonly progress: (taken: number, all: number) => string;
   readonly places: string;
-  readonly previous: string;
-  readonly next: string;
 
   /** Where on the shaft, in the vehicle's words. */
   readonly nearEnd: Readonly<Record<VehicleEnd, string>>;
   readonly onFace: string;
   readonly along: string;
   readonly zeroOn: (shaft: string) => string;
-  readonly thenRead: (shaft: string) => string;
   readonly sideways: string;
   readonly shaftEnd: Readonly<Record<ShaftEnd, string>>;
 
@@ -55,15 +51,12 @@ export interface GaugeWords {
   readonly asTyped: (deg: string) => string;
   readonly cancel: string;
 
-  readonly kept: (what: string) => string;
-  readonly again: string;
   readonly liftBetween: string;
   readonly taken: string;
   readonly change: string;
   readonly changing: (was: string) => string;
   readonly remove: string;
   readonly note: string;
-  readonly readingActions: (what: string) => string;
 
   readonly slip: string;
   readonly readAgain: (place: string) => string;
@@ -84,7 +77,6 @@ export interface GaugeWords {
   readonly lateral: string;
   readonly over: string;
   readonly toward: Readonly<Record<Side, string>>;
-  readonly straight: string;
   readonly tapeHelp: (end: string) => string;
   readonly tapeFaults: Readonly<Record<"lateral" | "over" | "toward" | "too-wide", string>>;
 
@@ -98,7 +90,6 @@ export interface PhoneWords {
   readonly permission: string;
   readonly denied: string;
   readonly insecure: string;
-  readonly missing: string;
   readonly waiting: string;
   readonly holdAlong: string;
   readonly holdAcross: string;

@@ -18,7 +18,6 @@ export interface SetUpWords {
   readonly accuracy: string;
   readonly label: string;
   readonly phoneHelp: string;
-  readonly notRoadAngles: string;
   readonly cautions: string;
   readonly open: string;
   readonly done: string;
@@ -29,6 +28,7 @@ export interface SetUpWords {
 
   readonly zero: string;
   readonly zeroHelp: string;
+  readonly zeroPhoneHelp: string;
   readonly zeroStart: string;
   readonly zeroFirst: string;
   readonly zeroTurned: string;
