@@ -7,6 +7,7 @@ export { caseJsonSchemaText } from "./json-schema.js";
 export * from "./new-case.js";
 export * from "./problems/index.js";
 export { STEEPEST_DEG } from "./restore/face-problems.js";
+export { SHORTEST_MM } from "./restore/length-problems.js";
 export * from "./restore/restore.js";
 export { MAX_CASE_BYTES } from "./restore/size.js";
 export { keptKeys } from "./restore/unknown-keys.js";

@@ -2,7 +2,7 @@ import { type Path, type PlacedProblem, placed } from "../problems/index.js";
 import type { Case } from "../schema/case.js";
 
 /** No propeller-shaft section, no measured stretch and no distance from axle to joint is shorter, and no wheel rolls less, in millimetres: common practice, no source. */
-const SHORTEST = 20;
+export const SHORTEST_MM = 20;
 
 /** Lengths that were most likely written in metres. */
 export const lengthProblems = ({ drivelines, gauging, vehicle }: Case): readonly PlacedProblem[] => [
@@ -21,4 +21,4 @@ export const lengthProblems = ({ drivelines, gauging, vehicle }: Case): readonly
 ];
 
 const inMetres = (got: number | undefined, place: Path): readonly PlacedProblem[] =>
-  got === undefined || got >= SHORTEST ? [] : [placed(place, "length-unit", { got, meant: Number((got * 1000).toPrecision(12)) })];
+  got === undefined || got >= SHORTEST_MM ? [] : [placed(place, "length-unit", { got, meant: Number((got * 1000).toPrecision(12)) })];

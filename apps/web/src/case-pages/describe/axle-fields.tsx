@@ -1,4 +1,4 @@
-import type { CaseAxle } from "@halfturn/casefile";
+import { type CaseAxle, SHORTEST_MM } from "@halfturn/casefile";
 import { Choice } from "../../controls/choice.js";
 import { Fields } from "../../controls/fields.js";
 import { MeasureField } from "../../measure/measure-field.js";
@@ -9,7 +9,7 @@ import { describeWords } from "./describe-words.js";
 import type { Changes } from "./edit-case.js";
 import styles from "./part.module.css";
 
-const DISTANCE = { above: 0, maximum: 20_000 };
+const DISTANCE = { minimum: SHORTEST_MM, maximum: 20_000 };
 const OFFSET = { minimum: -20_000, maximum: 20_000 };
 const TURN = { minimum: 0, below: 90 };
 const CASTER = { above: -90, below: 90 };

@@ -1,4 +1,4 @@
-import type { CaseVehicle } from "@halfturn/casefile";
+import { type CaseVehicle, SHORTEST_MM } from "@halfturn/casefile";
 import { Card } from "../../controls/card.js";
 import { Fields } from "../../controls/fields.js";
 import { Fold } from "../../controls/fold.js";
@@ -16,7 +16,7 @@ const RATIO = { above: 0, maximum: 100 };
 const OFFSET = { minimum: -20_000, maximum: 20_000 };
 const CYLINDERS = { minimum: 1, maximum: 24 };
 const SHAFT = { above: 0, maximum: 20_000 };
-const CIRCUMFERENCE = { above: 0, maximum: 20_000 };
+const CIRCUMFERENCE = { minimum: SHORTEST_MM, maximum: 20_000 };
 
 const PLACES = ["pivotForwardMm", "pivotUpMm", "mountForwardMm", "mountUpMm"] as const;
 

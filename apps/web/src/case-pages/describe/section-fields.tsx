@@ -1,4 +1,4 @@
-import type { CaseSection } from "@halfturn/casefile";
+import { type CaseSection, SHORTEST_MM } from "@halfturn/casefile";
 import { useState } from "react";
 import { Choice } from "../../controls/choice.js";
 import { Fields } from "../../controls/fields.js";
@@ -12,7 +12,7 @@ import { describeWords } from "./describe-words.js";
 import { type Changes, changed, orGone } from "./edit-case.js";
 import styles from "./part.module.css";
 
-const LENGTH = { above: 0, maximum: 20_000 };
+const LENGTH = { minimum: SHORTEST_MM, maximum: 20_000 };
 const AMOUNT = { minimum: 0, maximum: 20_000 };
 const PHASING = { minimum: -180, maximum: 180 };
 const TUBE = ["outerDiameterMm", "wallMm"] as const;
