@@ -21,6 +21,8 @@ export interface Outcome {
 /** The real program, bundled as it ships, and a folder of its own to work in. */
 export interface Program {
   readonly folder: string;
+  /** The program itself. */
+  readonly file: string;
   readonly path: (name: string) => string;
   readonly run: (
     args: readonly string[],
@@ -53,6 +55,7 @@ export async function buildProgram(): Promise<Program> {
   };
   return {
     folder: work,
+    file: program,
     start,
     path: (name) => join(work, name),
     run: (args, { stdin = "", env = {} } = {}) =>

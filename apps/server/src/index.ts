@@ -1,1 +1,2 @@
-export { type RunningServer, type ServerSettings, startServer, storeFaultOf } from "./start-server.js";
+export { backUp, putBack, storeFaultOf } from "./shop-location.js";
+export { type RunningServer, startServer } from "./start-server.js";

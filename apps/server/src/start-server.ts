@@ -1,7 +1,6 @@
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
-import { join } from "node:path";
-import { openStore, StoreFault } from "@halfturn/store";
+import { openStore } from "@halfturn/store";
 import { getRequestListener } from "@hono/node-server";
 import { createApp } from "./app/create-app.js";
 import { lineLog } from "./app/log.js";
@@ -10,15 +9,12 @@ import { changeFeed } from "./events/change-feed.js";
 import { LOOPBACK_NAMES } from "./http/own-host.js";
 import { stopListening } from "./http/stop-listening.js";
 import { reportRenderer } from "./reports/report-renderer.js";
+import { type ShopLocation, storeLocation } from "./shop-location.js";
 import { webFiles } from "./web/web-files.js";
 
-export interface ServerSettings {
+export interface ServerSettings extends ShopLocation {
   /** 0: any free one. */
   readonly port: number;
-  /** Where the database file lies. */
-  readonly folder: string;
-  /** PostgreSQL instead of the file. */
-  readonly database: string | null;
   /** The built web app; null for none. */
   readonly web: string | null;
   /** Whether an empty store is filled with the demonstration. */
@@ -39,17 +35,10 @@ export interface RunningServer {
   readonly stop: () => Promise<void>;
 }
 
-const DATABASE_FILE = "halfturn.sqlite";
-
-/** The fault of the store that an error is; null where it is another error. */
-export const storeFaultOf = (error: unknown): StoreFault | null => (error instanceof StoreFault ? error : null);
-
 /** Opens the store and listens on the loopback. Throws a StoreFault, or the listener's error where the port is taken. */
 export async function startServer(settings: ServerSettings): Promise<RunningServer> {
   const log = lineLog(settings.writeLog, settings.now);
-  const store = await openStore(
-    settings.database === null ? { file: join(settings.folder, DATABASE_FILE) } : { address: settings.database },
-  );
+  const store = await openStore(storeLocation(settings));
   const feed = changeFeed();
   const reports = reportRenderer({ worker: new URL("./report-worker.js", import.meta.url) });
   const app = createApp({

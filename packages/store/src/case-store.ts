@@ -111,5 +111,7 @@ export interface CaseStore {
   readonly detach: (id: string, nameOrHash: string) => Promise<boolean>;
   /** Reads everything and holds it against its own marks. */
   readonly check: () => Promise<Damage>;
+  /** Writes everything, as it is at one moment, into one file: a SQLite store of its own. The file must not be there; it appears only once it is whole and sound. */
+  readonly backup: (file: string) => Promise<void>;
   readonly close: () => Promise<void>;
 }

@@ -1,3 +1,5 @@
+export { type Restoring, restoreBackup } from "./backup/restore-backup.js";
 export type * from "./case-store.js";
 export { StoreFault, type StoreFaultCode } from "./faults/store-fault.js";
-export { openStore, type StoreLocation } from "./open-store.js";
+export type { StoreLocation } from "./open-database.js";
+export { openStore } from "./open-store.js";

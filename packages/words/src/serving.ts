@@ -15,6 +15,19 @@ export interface Serving {
   readonly demoMade: (count: string) => string;
   readonly noWeb: (folder: string) => string;
   readonly stopped: string;
+  readonly backup: {
+    readonly brief: string;
+    readonly description: string;
+    readonly output: string;
+    readonly written: (file: string) => string;
+  };
+  readonly restore: {
+    readonly brief: string;
+    readonly description: string;
+    readonly file: string;
+    readonly restored: (cases: string, place: string) => string;
+    readonly notEmpty: (place: string) => string;
+  };
   readonly portTaken: (port: string) => string;
   readonly portRefused: (port: string) => string;
   readonly cannotListen: (port: string, code: string) => string;
@@ -29,6 +42,8 @@ export interface Serving {
     readonly "not-a-database": (place: string) => string;
     readonly "database-newer": (place: string) => string;
     readonly "folder-missing": (place: string) => string;
+    readonly "file-missing": (place: string) => string;
+    readonly "file-exists": (place: string) => string;
     readonly "no-permission": (place: string) => string;
     readonly "database-failed": (place: string) => string;
   };

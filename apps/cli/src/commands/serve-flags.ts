@@ -1,10 +1,7 @@
-import type { Language } from "@halfturn/words";
+import type { StoreFlags } from "./store-flags.js";
 
-export interface ServeFlags {
+export interface ServeFlags extends StoreFlags {
   readonly port: number;
-  readonly data?: string;
-  readonly database?: string;
   readonly demo: boolean;
   readonly web?: string;
-  readonly lang?: Language;
 }

@@ -3,11 +3,11 @@ import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type RunningServer, startServer, storeFaultOf } from "@halfturn/server";
 import type { Terminal } from "@halfturn/words";
-import { dataFolder } from "../files/data-folder.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE } from "../program/exit-code.js";
 import { VERSION } from "../program/version.js";
 import type { ServeFlags } from "./serve-flags.js";
+import { storeOf } from "./store-flags.js";
 
 /** Beside the bundle of this program. */
 const builtApp = (): string => fileURLToPath(new URL("../../web/dist", import.meta.url));
@@ -33,8 +33,7 @@ async function start(flags: ServeFlags, web: string | null, context: CliContext)
   try {
     return await startServer({
       port: flags.port,
-      folder: flags.data === undefined ? dataFolder(context.process.env, process.platform) : resolve(flags.data),
-      database: flags.database ?? null,
+      ...storeOf(flags, context),
       web,
       demo: flags.demo,
       version: VERSION,

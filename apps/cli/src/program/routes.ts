@@ -1,8 +1,10 @@
 import type { Terminal } from "@halfturn/words";
 import { buildRouteMap, type RouteMap } from "@stricli/core";
 import { analyseCommand } from "../commands/analyse-command.js";
+import { backupCommand, restoreCommand } from "../commands/backup-command.js";
 import { completionRoutes } from "../commands/completion-routes.js";
 import { helpText } from "../commands/help-text.js";
+import { listenCommand } from "../commands/listen-command.js";
 import { newCommand } from "../commands/new-command.js";
 import { ordersCommand } from "../commands/orders-command.js";
 import { planCommand } from "../commands/plan-command.js";
@@ -22,8 +24,11 @@ export const routesOf = (terminal: Terminal): RouteMap<CliContext> =>
       predict: predictCommand(terminal),
       plan: planCommand(terminal),
       orders: ordersCommand(terminal),
+      listen: listenCommand(terminal),
       report: reportCommand(terminal),
       serve: serveCommand(terminal),
+      backup: backupCommand(terminal),
+      restore: restoreCommand(terminal),
       completion: completionRoutes(terminal),
     },
     docs: { brief: terminal.brief, fullDescription: helpText(terminal.description) },

@@ -52,6 +52,8 @@ export const en: ServerWords = {
     "not-a-database": "The file is no database of this program.",
     "database-newer": "The database was written by a newer version of this program. Update the program; the database was left as it is.",
     "folder-missing": "The folder of the database is not there any more.",
+    "file-missing": "The file of the database is not there any more.",
+    "file-exists": "There is a file by that name already.",
     "no-permission": "The server may not open its database. Check the permissions of its folder.",
     "database-failed": "The database failed. Nothing was changed; the line in the server's log says more.",
   },

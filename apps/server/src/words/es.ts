@@ -56,6 +56,8 @@ export const es: ServerWords = {
     "database-newer":
       "La base de datos la escribió una versión más nueva de este programa. Actualice el programa; la base de datos quedó como estaba.",
     "folder-missing": "La carpeta de la base de datos ya no está.",
+    "file-missing": "El archivo de la base de datos ya no está.",
+    "file-exists": "Ya existe un archivo con ese nombre.",
     "no-permission": "El servidor no puede abrir su base de datos. Revise los permisos de su carpeta.",
     "database-failed": "La base de datos falló. No se cambió nada; la línea del registro del servidor dice más.",
   },

@@ -14,5 +14,7 @@ export interface Database {
   readonly faultOf: (error: unknown) => StoreFault;
   /** The engine's own check of its files; a sentence of the engine for each thing wrong. */
   readonly ownCheck: () => Promise<readonly string[]>;
+  /** Copies the database, as it is at one moment, into a new SQLite file. */
+  readonly copyTo: (file: string) => Promise<void>;
   readonly close: () => Promise<void>;
 }

@@ -1,8 +1,10 @@
 import { Kysely, PostgresDialect } from "kysely";
 import pg from "pg";
 import { postgresFault } from "../faults/postgres-fault.js";
+import { migrate } from "../schema/migrate.js";
 import type { Tables } from "../schema/tables.js";
 import { postgresSearch } from "../search/postgres-search.js";
+import { copyDatabase } from "./copy-database.js";
 import type { Database } from "./database.js";
 
 const CONNECTIONS = 8;
@@ -34,7 +36,7 @@ export function openPostgres(address: string): Database {
   // A connection that breaks while nobody uses it is told here; the pool has dropped it already, and the next question opens another.
   pool.on("error", () => undefined);
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
-  return {
+  const database: Database = {
     engine: "postgres",
     place,
     db,
@@ -42,6 +44,19 @@ export function openPostgres(address: string): Database {
     search: postgresSearch,
     faultOf: (error) => postgresFault(error, place),
     ownCheck: async () => [],
+    copyTo: (file) => copyToSqlite(database, file),
     close: () => db.destroy(),
   };
+  return database;
+}
+
+async function copyToSqlite(database: Database, file: string): Promise<void> {
+  const { openSqlite } = await import("./sqlite-database.js");
+  const copy = openSqlite(file);
+  try {
+    await migrate(copy);
+    await copyDatabase(database, copy);
+  } finally {
+    await copy.close();
+  }
 }

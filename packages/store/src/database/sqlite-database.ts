@@ -35,6 +35,9 @@ export function openSqlite(file: string): Database {
         const { rows } = await sql<{ readonly integrity_check: string }>`pragma integrity_check`.execute(db);
         return rows.map((row) => row.integrity_check).filter((line) => line !== "ok");
       },
+      copyTo: async (copy) => {
+        await connection.backup(copy);
+      },
       close: () => db.destroy(),
     };
   } catch (error) {

@@ -14,6 +14,7 @@ const CODES: readonly (readonly [start: string, code: StoreFaultCode])[] = [
   ["EROFS", "read-only"],
   ["EACCES", "no-permission"],
   ["EPERM", "no-permission"],
+  ["EEXIST", "file-exists"],
   ["ENOENT", "folder-missing"],
   ["ENOTDIR", "folder-missing"],
 ];

@@ -14,6 +14,8 @@ export type StoreFaultCode =
   /** Written by a newer version of the program. */
   | "database-newer"
   | "folder-missing"
+  | "file-missing"
+  | "file-exists"
   | "no-permission"
   | "database-failed";
 

@@ -5,6 +5,7 @@ import type { ListQuery } from "../case-store.js";
 import type { Tables } from "../schema/tables.js";
 import type { SearchIndex } from "../search/search-index.js";
 import { askedWords } from "../search/search-words.js";
+import { CASE_COLUMNS } from "./read-rows.js";
 
 const WHOLE_NUMBER = /^\d{1,15}$/;
 
@@ -15,20 +16,7 @@ export async function listCases(db: Kysely<Tables>, search: SearchIndex, { words
   if (asked.length === 0 && words.trim() !== "") return { cases: [], next: null };
   const all = db
     .selectFrom("cases")
-    .select([
-      "cases.id",
-      "cases.sequence",
-      "cases.revision",
-      "cases.last_revision",
-      "cases.removed",
-      "cases.title",
-      "cases.vehicle",
-      "cases.gauged",
-      "cases.corrected",
-      "cases.proved",
-      "cases.saved_at",
-      "cases.saved_by",
-    ])
+    .select(CASE_COLUMNS)
     .where("cases.removed", "=", putAway ? 1 : 0);
   const older = after !== null && WHOLE_NUMBER.test(after) ? all.where("cases.sequence", "<", Number(after)) : all;
   const found = asked.length > 0 ? search.narrow(older, asked) : older;

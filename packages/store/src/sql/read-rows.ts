@@ -3,25 +3,24 @@ import type { CaseRevision, HeldCase } from "@halfturn/exchange";
 import type { Kysely } from "kysely";
 import type { CaseRow, RevisionTable, Tables } from "../schema/tables.js";
 
+/** All of a case's line but what the engine keeps for its search. */
+export const CASE_COLUMNS = [
+  "cases.id",
+  "cases.sequence",
+  "cases.revision",
+  "cases.last_revision",
+  "cases.removed",
+  "cases.title",
+  "cases.vehicle",
+  "cases.gauged",
+  "cases.corrected",
+  "cases.proved",
+  "cases.saved_at",
+  "cases.saved_by",
+] as const;
+
 export const rowOf = async (db: Kysely<Tables>, id: string): Promise<CaseRow | null> =>
-  (await db
-    .selectFrom("cases")
-    .select([
-      "id",
-      "sequence",
-      "revision",
-      "last_revision",
-      "removed",
-      "title",
-      "vehicle",
-      "gauged",
-      "corrected",
-      "proved",
-      "saved_at",
-      "saved_by",
-    ])
-    .where("id", "=", id)
-    .executeTakeFirst()) ?? null;
+  (await db.selectFrom("cases").select(CASE_COLUMNS).where("id", "=", id).executeTakeFirst()) ?? null;
 
 export const keptRow = async (db: Kysely<Tables>, id: string, revision: number): Promise<RevisionTable | null> =>
   (await db.selectFrom("revisions").selectAll().where("case_id", "=", id).where("revision", "=", revision).executeTakeFirst()) ?? null;

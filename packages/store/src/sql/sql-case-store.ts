@@ -1,5 +1,6 @@
 import type { CaseHistory } from "@halfturn/exchange";
 import type { Kysely, Transaction } from "kysely";
+import { writeBackup } from "../backup/write-backup.js";
 import type { CaseStore, Change, KeptRevision, Read } from "../case-store.js";
 import type { Database } from "../database/database.js";
 import type { Tables } from "../schema/tables.js";
@@ -42,6 +43,7 @@ export function sqlCaseStore(database: Database): CaseStore {
     attach: (id, picture, by) => writing(({ transaction }) => attachPicture(transaction, id, picture, by)),
     detach: (id, nameOrHash) => writing(({ transaction }) => detachPicture(transaction, id, nameOrHash)),
     check: () => guarded(async () => [...(await database.ownCheck()), ...(await checkContents(db))]),
+    backup: (file) => writeBackup(database, file),
     close: () => database.close(),
   };
 }

@@ -17,6 +17,21 @@ export const serving: Serving = {
   demoMade: (count) => `The shop was empty: ${count} demonstration cases were put in.`,
   noWeb: (folder) => `There is no built app in ${folder}; only the programming interface is served. Build it with npm start.`,
   stopped: "Stopped; everything is saved.",
+  backup: {
+    brief: "Write the shop's whole data into one file",
+    description:
+      "Writes cases, their history and pictures, as they are at one moment, into a new file, checks it, and only then gives it its name; the server may go on working meanwhile. --database backs up PostgreSQL. The file is a database of its own: halfturn restore puts it back.\nExit 0: written and checked. 2: not written.",
+    output: "File to write; it must not be there yet",
+    written: (file) => `Written and checked: ${file}`,
+  },
+  restore: {
+    brief: "Put a backup into an empty shop",
+    description:
+      "Fills a shop in which nothing was ever saved with all that a backup holds. --data or --database says which shop.\nExit 0: restored. 2: refused, and nothing changed.",
+    file: "Backup to restore",
+    restored: (cases, place) => `Restored ${cases} cases into ${place}.`,
+    notEmpty: (place) => `${place} holds cases already; a backup goes into an empty shop only. Name another folder with --data.`,
+  },
   portTaken: (port) => `Port ${port} is taken by another program; perhaps Halfturn runs already. Give another with --port.`,
   portRefused: (port) => `Port ${port} may not be used by this user. Give one above 1023 with --port.`,
   cannotListen: (port, code) => `The server cannot listen on port ${port} (${code}).`,
@@ -30,6 +45,8 @@ export const serving: Serving = {
     "not-a-database": (place) => `${place} is no database of this program. Move it away, or name another folder with --data.`,
     "database-newer": (place) => `${place} was written by a newer version of this program. Update the program; nothing was changed.`,
     "folder-missing": (place) => `The folder for ${place} cannot be made: part of the path is missing or is a file.`,
+    "file-missing": (place) => `There is no file ${place}.`,
+    "file-exists": (place) => `${place} is there already. Name another file.`,
     "no-permission": (place) => `${place} may not be opened by this user. Check the permissions of the file and its folder.`,
     "database-failed": (place) => `The database ${place} failed.`,
   },

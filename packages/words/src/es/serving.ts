@@ -18,6 +18,21 @@ export const serving: Serving = {
   noWeb: (folder) =>
     `No hay ninguna aplicación compilada en ${folder}; solo se sirve la interfaz de programación. Compílela con npm start.`,
   stopped: "Parado; todo está guardado.",
+  backup: {
+    brief: "Escribir todos los datos del taller en un archivo",
+    description:
+      "Escribe los casos, su historial y sus fotos, tal como están en un momento, en un archivo nuevo, lo comprueba y solo entonces le da su nombre; el servidor puede seguir trabajando. --database copia PostgreSQL. El archivo es una base de datos por sí mismo: halfturn restore lo devuelve.\nSalida 0: escrito y comprobado. 2: no se escribió.",
+    output: "Archivo que se escribe; no debe existir todavía",
+    written: (file) => `Escrito y comprobado: ${file}`,
+  },
+  restore: {
+    brief: "Poner una copia de seguridad en un taller vacío",
+    description:
+      "Llena un taller en el que nunca se guardó nada con todo lo que contiene una copia de seguridad. --data o --database dice qué taller.\nSalida 0: restaurado. 2: rechazado, sin cambiar nada.",
+    file: "Copia de seguridad que se restaura",
+    restored: (cases, place) => `Restaurados ${cases} casos en ${place}.`,
+    notEmpty: (place) => `${place} ya tiene casos; una copia solo entra en un taller vacío. Indique otra carpeta con --data.`,
+  },
   portTaken: (port) => `El puerto ${port} lo usa otro programa; quizá Halfturn ya está en marcha. Indique otro con --port.`,
   portRefused: (port) => `Este usuario no puede usar el puerto ${port}. Indique uno mayor que 1023 con --port.`,
   cannotListen: (port, code) => `El servidor no puede escuchar en el puerto ${port} (${code}).`,
@@ -31,6 +46,8 @@ export const serving: Serving = {
     "not-a-database": (place) => `${place} no es una base de datos de este programa. Muévalo, o indique otra carpeta con --data.`,
     "database-newer": (place) => `${place} lo escribió una versión más nueva de este programa. Actualice el programa; no se cambió nada.`,
     "folder-missing": (place) => `No se puede crear la carpeta de ${place}: falta una parte de la ruta o es un archivo.`,
+    "file-missing": (place) => `No existe el archivo ${place}.`,
+    "file-exists": (place) => `${place} ya existe. Indique otro archivo.`,
     "no-permission": (place) => `Este usuario no puede abrir ${place}. Revise los permisos del archivo y de su carpeta.`,
     "database-failed": (place) => `La base de datos ${place} falló.`,
   },
