@@ -15,7 +15,7 @@ export { isLanguage, LANGUAGES, type Language, languageOf } from "./language.js"
 export { limitSourceText } from "./limit-source-text.js";
 export type { NameOf } from "./name-of.js";
 export { type Numbers, numbersOf } from "./numbers/numbers.js";
-export { type CommonPart, noteText, type OrderWords } from "./order-words.js";
+export { type CommonPart, capital, noteText, type OrderWords } from "./order-words.js";
 export type { Phrases } from "./phrases.js";
 export { placeInWords } from "./place-in-words.js";
 export { type RecordingWords, recordingFaultText } from "./recording-words.js";

@@ -20,8 +20,8 @@ export interface Listening {
   readonly unknownTachometerPart: (column: string, part: string, allowed: string) => string;
   readonly figureWritten: (path: string) => string;
   readonly contributions: string;
-  /** "accel_z_ms2; speed from speed_kmh" */
-  readonly measured: (channels: string, speed: string) => string;
+  /** The gear is null where it is not known. */
+  readonly measured: (channels: string, speed: string, gear: string | null) => string;
   readonly amplitudesIn: (channel: string) => string;
   readonly turned: (turns: string, band: string) => string;
   readonly speedCorrected: (share: string) => string;

@@ -2,6 +2,7 @@ import type { Case } from "@halfturn/casefile";
 import { type CommonPart, type NameOf, noteText } from "@halfturn/words";
 import type { ComplaintReach } from "../orders/complaint-reach.js";
 import type { Turning } from "../orders/turning-at.js";
+import { accessoryNames } from "./accessory-names.js";
 import { coincidenceLines } from "./coincidences.js";
 import { orderLines } from "./order-lines.js";
 import { scaled, valueWithin } from "./quantity-text.js";
@@ -65,9 +66,4 @@ function complaintText(speed: number, { speedKmh: [from, to] }: ComplaintReach, 
 function sizeUsed({ vehicle }: Case): string | null {
   const tyre = vehicle?.tyre;
   return tyre === undefined || "rollingCircumferenceMm" in tyre ? null : tyre.size;
-}
-
-function accessoryNames({ vehicle }: Case): NameOf {
-  const labels = new Map((vehicle?.accessories ?? []).map(({ id, label }) => [id, label ?? id]));
-  return (id) => labels.get(id) ?? id;
 }

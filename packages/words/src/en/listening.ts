@@ -25,7 +25,7 @@ export const listening: Listening = {
     `--speed-from: "${column}" is a tachometer on "${part}", which does not turn on this vehicle; name the column after one of ${allowed}`,
   figureWritten: (path) => `${path} written.`,
   contributions: "What the vibration follows",
-  measured: (channels, speed) => `Channels ${channels}; speed from ${speed}.`,
+  measured: (channels, speed, gear) => `Channels: ${channels}. Speed from ${speed}${gear === null ? "" : `, gear ${gear}`}.`,
   amplitudesIn: (channel) => `Amplitudes are of ${channel}, half peak to peak.`,
   turned: (turns, band) => `The wheel made ${turns} turns; shares are of the vibration up to ${band} Hz.`,
   speedCorrected: (share) => `The logged speed was set right by ${share}, so that the orders lie where they were heard.`,

@@ -25,7 +25,7 @@ export const listening: Listening = {
     `--speed-from: "${column}" es un tacómetro en "${part}", que no gira en este vehículo; dé a la columna el nombre de ${allowed}`,
   figureWritten: (path) => `${path} escrito.`,
   contributions: "A qué sigue la vibración",
-  measured: (channels, speed) => `Canales ${channels}; velocidad de ${speed}.`,
+  measured: (channels, speed, gear) => `Canales: ${channels}. Velocidad de ${speed}${gear === null ? "" : `, marcha ${gear}`}.`,
   amplitudesIn: (channel) => `Las amplitudes son de ${channel}, la mitad de pico a pico.`,
   turned: (turns, band) => `La rueda dio ${turns} vueltas; las partes son de la vibración hasta ${band} Hz.`,
   speedCorrected: (share) => `La velocidad registrada se corrigió en ${share}, para que los órdenes queden donde se oyeron.`,

@@ -1,0 +1,27 @@
+import type { Terminal } from "@halfturn/words";
+import { buildCommand, type Command } from "@stricli/core";
+import type { CliContext } from "../program/context.js";
+import { langFlag, switchFlag } from "./common-flags.js";
+import { helpText } from "./help-text.js";
+import type { ListenFlags } from "./listen-flags.js";
+
+export function listenCommand(terminal: Terminal): Command<CliContext> {
+  const { listening } = terminal;
+  const textFlag = (brief: string, placeholder: string) => ({ kind: "parsed", parse: String, brief, placeholder, optional: true }) as const;
+  return buildCommand<ListenFlags, [string], CliContext>({
+    loader: async () => (await import("./listen.js")).runListen,
+    parameters: {
+      flags: {
+        case: { kind: "parsed", parse: String, brief: listening.flags.case, placeholder: "FILE" },
+        channel: textFlag(listening.flags.channel, "NAME"),
+        speedFrom: textFlag(listening.flags.speedFrom, "COLUMN"),
+        speedFile: textFlag(listening.flags.speedFile, "FILE"),
+        gear: textFlag(terminal.flags.gear, "LABEL"),
+        json: switchFlag(terminal.flags.json),
+        lang: langFlag(terminal),
+      },
+      positional: { kind: "tuple", parameters: [{ parse: String, brief: listening.recordingArgument, placeholder: "RECORDING" }] },
+    },
+    docs: { brief: listening.brief, fullDescription: helpText(listening.description) },
+  });
+}

@@ -1,0 +1,11 @@
+import type { Language } from "@halfturn/words";
+
+export interface ListenFlags {
+  readonly case: string;
+  readonly channel?: string;
+  readonly speedFrom?: string;
+  readonly speedFile?: string;
+  readonly gear?: string;
+  readonly json: boolean;
+  readonly lang?: Language;
+}

@@ -1,0 +1,198 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import type { AttributionJson, ContributionJson } from "@halfturn/casefile";
+import { writeCsv, writeUff, writeWav } from "@halfturn/recordings";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { buildProgram, type Program } from "./program.test-support.js";
+import { drive, firstTrackOf, recordingOf, writeFile } from "./road-test.test-support.js";
+
+const FULL_SCALE = 16;
+
+let program: Program;
+beforeAll(async () => {
+  program = await buildProgram();
+  program.example("two-piece", "case.json");
+  program.broken("with-recording.json", (document) => {
+    document.recordings = [
+      {
+        file: "drive.wav",
+        gear: "5",
+        channels: [
+          { id: "channel_1", name: "accel_x", unit: "m/s^2", fullScale: FULL_SCALE },
+          { id: "channel_2", name: "accel_z", unit: "m/s^2", fullScale: FULL_SCALE },
+          { id: "channel_3", name: "tacho_propeller_shaft" },
+        ],
+      },
+    ];
+  });
+  program.broken("no-tyre.json", ({ vehicle }) => delete vehicle.tyre);
+  const recording = recordingOf(drive());
+  const path = (name: string): string => program.path(name);
+  await writeFile(path("drive.csv"), writeCsv(recording, { separator: ",", decimal: "." }));
+  await writeFile(path("drive-comma.txt"), writeCsv(recording, { separator: ";", decimal: "," }));
+  await writeFile(path("drive.uff"), writeUff(recording, { kind: "text" }));
+  await writeFile(path("drive-58b.uff"), writeUff(recording, { kind: "binary", littleEndian: false }));
+  await writeFile(path("drive.wav"), writeWav(firstTrackOf(recording), { encoding: "pcm24", fullScale: FULL_SCALE }));
+  await writeFile(path("mislabelled.wav"), writeCsv(recording, { separator: "\t", decimal: "." }));
+}, 60_000);
+afterAll(() => program.remove());
+
+const listen = async (...args: string[]): Promise<AttributionJson> => {
+  const { code, out, err } = await program.run(["listen", ...args, "--json", ...(args.includes(KNOWN) ? [] : ["--gear", "5"])]);
+  expect([code, err]).toEqual([0, ""]);
+  return JSON.parse(out);
+};
+/** This case says the gear of the recording itself. */
+const KNOWN = "with-recording.json";
+const found = ({ contributions }: AttributionJson, part: string, order: number): ContributionJson | undefined =>
+  contributions.find((one) => one.part === part && one.order === order);
+
+/** The estimate carries its own uncertainty, of which noise of 0.3 m/s^2 over 40 s leaves less than a hundredth. */
+const AMPLITUDE = 0.03;
+const shaftVerdict = { part: "propeller-shaft", order: 1 };
+
+describe("listen --json", () => {
+  it.each([
+    ["a table", "drive.csv"],
+    ["a table with decimal commas", "drive-comma.txt"],
+    ["a universal file in text", "drive.uff"],
+    ["a universal file in bytes", "drive-58b.uff"],
+    ["a table that calls itself a sound file", "mislabelled.wav"],
+  ])("names the propeller shaft's first order from %s, by its pulses", async (_, file) => {
+    const heard = await listen(file, "--case", "case.json");
+    expect(heard).toMatchObject({ format: "halfturn-attribution", version: 1, verdict: shaftVerdict, speedCorrection: null });
+    expect(heard.verdict?.probability).toBeGreaterThan(0.9);
+    expect(Math.abs((found(heard, "propeller-shaft", 1)?.amplitudeMS2?.value ?? 0) - 1)).toBeLessThan(AMPLITUDE);
+    expect(Math.abs((found(heard, "wheel", 1)?.amplitudeMS2?.value ?? 0) - 0.2)).toBeLessThan(AMPLITUDE);
+    expect(heard.channel).toMatch(/^accel_z/);
+  });
+
+  it("reads a sound file by what the case says of it: full scale, names, tachometer and gear", async () => {
+    const heard = await listen("drive.wav", "--case", KNOWN);
+    expect(heard.verdict).toMatchObject(shaftVerdict);
+    expect(Math.abs((found(heard, "propeller-shaft", 1)?.amplitudeMS2?.value ?? 0) - 1)).toBeLessThan(AMPLITUDE);
+    // In gear 5 the engine turns more slowly than the shaft.
+    const [low, high] = found(heard, "engine", 1)?.frequencyHz ?? [0, 0];
+    const [shaftLow, shaftHigh] = found(heard, "propeller-shaft", 1)?.frequencyHz ?? [0, 0];
+    for (const ratio of [low / shaftLow, high / shaftHigh]) expect(Math.abs(ratio / 0.77 - 1)).toBeLessThan(1e-6);
+  });
+
+  it("goes by a road speed, from the recording or from a file of its own", async () => {
+    const own = await listen("drive.csv", "--case", "case.json", "--speed-from", "speed_mps", "--channel", "accel_z_ms2");
+    expect(own.verdict).toMatchObject(shaftVerdict);
+    const { log } = drive();
+    const rows = [...(log?.times ?? [])].map((time, k) => `${time};${((log?.speeds[k] ?? 0) * 3.6).toFixed(3).replace(".", ",")}`);
+    writeFileSync(program.path("gps.csv"), `time_s;speed_kmh\n${rows.join("\n").replaceAll(/^(\d+)\.(\d+)/gm, "$1,$2")}\n`);
+    const other = await listen("drive.csv", "--case", "case.json", "--speed-file", "gps.csv");
+    expect(other.verdict).toMatchObject(shaftVerdict);
+    expect(other.channel).toBe("accel_z_ms2");
+  });
+
+  it("names none of two orders that are one in the gear driven, and says that another gear parts them", async () => {
+    const direct = await program.run(["listen", "drive.csv", "--case", "case.json", "--json"]);
+    const heard: AttributionJson = JSON.parse(direct.out);
+    expect([direct.code, heard.verdict]).toEqual([0, null]);
+    expect(heard.abstained).toEqual({ reason: "coincidence", between: [shaftVerdict, { part: "engine", order: 1 }] });
+    expect(heard.coincidences.map(({ partedByGear }) => partedByGear)).toContain(true);
+  });
+
+  it("prints the same bytes in every language, and again", async () => {
+    const args = ["listen", "drive.csv", "--case", "case.json", "--json"];
+    const first = await program.run(args);
+    expect(await program.run([...args, "--lang", "es"], { env: { FORCE_COLOR: "1" } })).toEqual(first);
+  });
+
+  it("works on what a sound file tells when the case does not know it: which part, and no sizes", async () => {
+    const gps = "--speed-file";
+    const heard = await listen("drive.wav", "--case", "case.json", "--channel", "channel_2", gps, "drive.csv", "--speed-from", "speed_mps");
+    expect(heard.verdict).toMatchObject(shaftVerdict);
+    expect(heard.contributions.every(({ amplitudeMS2 }) => amplitudeMS2 === null)).toBe(true);
+    expect(heard.findings.map(({ code }) => code)).toContain("recording.no-full-scale");
+    expect(heard.findings.map(({ code }) => code)).not.toContain("attribution.sound-only");
+  });
+});
+
+describe("listen for people", () => {
+  it("says the verdict, what it rests on, what cannot be seen, and that the driver never operates the tool", async () => {
+    const { code, out, err } = await program.run(["listen", "drive.csv", "--case", "case.json", "--gear", "5"]);
+    expect([code, err]).toEqual([0, ""]);
+    expect(out).toContain("Verdict: The propeller shaft's first order");
+    expect(out).toMatch(/Propeller shaft +1 +30\.\d to 40\.\d +(?:0\.9|1\.0)\d+ ± 0\.0\d+/);
+    expect(out).toContain("On a road test the driver drives.");
+    expect(out).not.toMatch(/undefined|NaN|\[object/);
+    for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(80);
+  });
+
+  it("says it in Spanish", async () => {
+    const { out } = await program.run(["listen", "drive.csv", "--case", "case.json", "--gear", "5", "--lang", "es"]);
+    expect(out).toContain("Veredicto: El primer orden del árbol de transmisión");
+    expect(out).not.toMatch(/\b(the|and|of|with)\b/);
+  });
+
+  it("says what a slow sensor cannot show, and why that rules nothing out", async () => {
+    const slow = recordingOf(
+      drive({ sensor: { rate: 100, filter: null, noise: 0.01, offset: 0, drift: 0, fullScale: null, resolution: 0 } }),
+    );
+    await writeFile(program.path("slow.csv"), writeCsv(slow, { separator: ",", decimal: "." }));
+    const { code, out } = await program.run(["listen", "slow.csv", "--case", "case.json", "--speed-from", "speed_mps"]);
+    expect(code).toBe(0);
+    expect(out).toContain("What this recording cannot show");
+    expect(out).toContain("rules nothing out");
+    expect(out).toMatch(/The propeller shaft's fourth order: \d+ to \d+ Hz; would show near \d+ Hz/);
+  });
+});
+
+describe("listen refuses", () => {
+  const refusal = async (...args: string[]): Promise<readonly [number | null, string]> => {
+    const { code, out, err } = await program.run(["listen", ...args]);
+    expect(out).toBe("");
+    expect(err.trimEnd().split("\n")).toHaveLength(1);
+    return [code, err];
+  };
+
+  it.each([
+    ["missing.csv", ["missing.csv"], /missing\.csv: there is no such file/],
+    ["a folder", ["."], /\.: is a folder/],
+    ["an empty file", ["empty.csv"], /the file is empty/],
+    ["a file of another kind", ["noise.bin"], /no recording that is known here/],
+    ["a sound file that is cut short", ["cut.wav"], /byte \d+: the file is cut short: its header promises/],
+    ["a table with a word in it", ["word.csv"], /line 3: "oops" in column "accel_z_ms2" is no number/],
+    ["an unknown channel", ["drive.csv", "--channel", "accel_q"], /there is no channel "accel_q"; there are: accel_x_ms2, /],
+    ["a channel that is no vibration", ["drive.csv", "--channel", "speed_mps"], /"speed_mps" is mps and would have to be/],
+    ["an unknown speed column", ["drive.csv", "--speed-from", "spd"], /there is no channel "spd"/],
+    ["a speed column that is none", ["drive.csv", "--speed-from", "accel_z_ms2"], /--speed-from: "accel_z_ms2" is no speed/],
+    ["a missing speed file", ["drive.csv", "--speed-file", "gone.csv"], /gone\.csv: there is no such file/],
+    ["an unknown gear", ["drive.csv", "--gear", "9"], /--gear: there is no gear "9"/],
+    ["a tachometer on nothing that turns", ["turbine.csv"], /tachometer on "turbine", which does not turn on this vehicle/],
+  ])("%s with exit 2 and one line", async (_, args, says) => {
+    writeFileSync(program.path("empty.csv"), "");
+    writeFileSync(
+      program.path("noise.bin"),
+      Uint8Array.from({ length: 300 }, (_, k) => (k * 37) % 256),
+    );
+    writeFileSync(program.path("cut.wav"), readFileSync(program.path("drive.wav")).subarray(0, 5000));
+    writeFileSync(program.path("word.csv"), "time_s,accel_z_ms2,speed_kmh\n0,1,90\n0.01,oops,90\n0.02,1,90\n");
+    const table = readFileSync(program.path("drive.csv"), "utf8").replace("tacho_propeller_shaft", "tacho_turbine");
+    writeFileSync(program.path("turbine.csv"), table);
+    const [code, err] = await refusal(...args, "--case", "case.json");
+    expect(code).toBe(2);
+    expect(err).toMatch(says);
+  });
+
+  it.each([
+    ["a recording without any speed", ["still.csv", "--case", "case.json"], /no column tells how fast anything turned/],
+    ["a case without a tyre", ["drive.csv", "--case", "no-tyre.json"], /vehicle\.tyre.*is missing/],
+    ["a vehicle that stands", ["standing.csv", "--case", "case.json"], /standing\.csv: /],
+  ])("%s with exit 1 and one line", async (_, args, says) => {
+    const rows = Array.from({ length: 400 }, (_, k) => `${k / 100},${Math.sin(k)}`);
+    writeFileSync(program.path("still.csv"), `time_s,accel_z_ms2\n${rows.join("\n")}\n`);
+    writeFileSync(program.path("standing.csv"), `time_s,accel_z_ms2,speed_kmh\n${rows.map((row) => `${row},0`).join("\n")}\n`);
+    const [code, err] = await refusal(...args);
+    expect(code).toBe(1);
+    expect(err).toMatch(says);
+  });
+
+  it("a case that is none, or not named", async () => {
+    expect((await refusal("drive.csv", "--case", "gone.json"))[0]).toBe(2);
+    expect((await program.run(["listen", "drive.csv"])).code).toBe(2);
+  });
+});

@@ -1,0 +1,133 @@
+import {
+  type AttributionJson,
+  attributionToJson,
+  type Case,
+  type PowertrainNote,
+  type Problem,
+  toAttributionInput,
+} from "@halfturn/casefile";
+import { type Attribution, type AttributionInput, attribute } from "@halfturn/engine/attribution";
+import type { Finding } from "@halfturn/engine/findings";
+import type { LongWork } from "@halfturn/engine/uncertainty";
+import { type Catalogue, problemText, signalFaultText } from "@halfturn/words";
+import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
+import { type OpenRoadTest, openRoadTest } from "./open-road-test.js";
+import type { Refusal } from "./refusal.js";
+import { type ReadSpeed, speedSource } from "./speed-source.js";
+import { vibrationChannels } from "./vibration-channels.js";
+
+export interface ListenRequest {
+  readonly recording: string;
+  readonly document: Case;
+  /** What the case is called in a sentence. */
+  readonly caseName: string;
+  readonly channel?: string | undefined;
+  readonly speedFrom?: string | undefined;
+  readonly speedFile?: string | undefined;
+  readonly gear?: string | undefined;
+}
+
+/** What was heard, and what it rests on. */
+export interface Heard {
+  readonly ok: true;
+  readonly json: AttributionJson;
+  readonly attribution: Attribution;
+  readonly input: AttributionInput;
+  readonly names: readonly string[];
+  readonly speedColumn: string;
+  readonly gear: string | null;
+  readonly notes: readonly PowertrainNote[];
+}
+
+/** Shares of the work: reading the samples, reading the speed. */
+const [SAMPLES_READ, SPEED_READ] = [0.3, 0.35];
+
+/** Reads a recording and its speed and lays the vibration to what turned. Rejects with the signal's reason when it is stopped. */
+export async function listenTo(request: ListenRequest, words: Catalogue, work: LongWork): Promise<Heard | Refusal> {
+  const { document, recording: path, speedFile } = request;
+  const opened = await openRoadTest(path, document, words);
+  if (!opened.ok) return opened;
+  try {
+    const other = speedFile === undefined ? opened : await openRoadTest(speedFile, document, words);
+    if (!other.ok) return other;
+    try {
+      return await heard(request, { opened, other }, words, work);
+    } finally {
+      if (other !== opened) await other.close();
+    }
+  } finally {
+    await opened.close();
+  }
+}
+
+interface Opened {
+  readonly opened: OpenRoadTest;
+  /** The file that holds the speed. */
+  readonly other: OpenRoadTest;
+}
+
+async function heard(request: ListenRequest, { opened, other }: Opened, words: Catalogue, work: LongWork): Promise<Heard | Refusal> {
+  const part = (from: number, to: number): LongWork => ({
+    signal: work.signal,
+    onProgress: work.onProgress && ((share) => work.onProgress?.(from + share * (to - from))),
+  });
+  // The speed first: without one nothing can be answered, and the samples need not be read.
+  const speed = await speedSource(other, request.speedFrom, words, part(0, SPEED_READ - SAMPLES_READ));
+  if (!speed.ok) return speed;
+  const vibration = await vibrationChannels(opened, request.channel, words, part(SPEED_READ - SAMPLES_READ, SPEED_READ));
+  if (!vibration.ok) return vibration;
+  const { settings } = opened;
+  const gear = request.gear ?? settings.gear;
+  const prepared = toAttributionInput(request.document, {
+    channels: vibration.channels,
+    speed: speed.source,
+    gear,
+    filter: settings.filter,
+  });
+  if (!prepared.ok)
+    return "fault" in prepared ? unanswerable(words, prepared.fault, request) : problemsOf(prepared.problems, speed, request, words);
+  const attribution = await attribute(prepared.input, {
+    ...part(SPEED_READ, 1),
+    // A timer, not a promise: the interrupt has to get its turn.
+    pause: () => new Promise((resolve) => setTimeout(resolve)),
+  });
+  if (!attribution.ok) return unanswerable(words, attribution, request);
+  const findings = [...speed.findings, ...vibration.findings, ...prepared.findings];
+  return {
+    ok: true,
+    json: withoutDoubt(
+      attributionToJson(attribution.value, { channels: vibration.names, circumference: prepared.powertrain.circumference.value, findings }),
+    ),
+    attribution: attribution.value,
+    input: prepared.input,
+    names: vibration.names,
+    speedColumn: speed.column,
+    gear: prepared.gear,
+    notes: prepared.notes,
+  };
+}
+
+/** Samples of an unknown scale are worked on like a sound; that they are no sound is said by the finding that names the scale. */
+function withoutDoubt(json: AttributionJson): AttributionJson {
+  const unscaled = json.findings.some(({ code }) => code === "recording.no-full-scale");
+  return unscaled ? { ...json, findings: json.findings.filter(({ code }: Finding) => code !== "attribution.sound-only") } : json;
+}
+
+function unanswerable(
+  { vibration, numbers }: Catalogue,
+  fault: Parameters<typeof signalFaultText>[1],
+  { recording }: ListenRequest,
+): Refusal {
+  return { ok: false, code: UNANSWERED, lines: [`${recording}: ${signalFaultText(vibration, fault, numbers)}`] };
+}
+
+/** A gear or a tachometer's part that is not there was named on the command line or in the recording; what is merely missing is no bad input. */
+function problemsOf(problems: readonly Problem[], speed: ReadSpeed, { caseName }: ListenRequest, words: Catalogue): Refusal {
+  const lines = problems.map((problem) => {
+    if (problem.code === "not-allowed" && problem.path === "")
+      return words.terminal.listening.unknownTachometerPart(speed.column, problem.params.got, words.numbers.any(problem.params.allowed));
+    if (problem.code === "unknown-reference") return problemText(words, { ...problem, path: "--gear" });
+    return `${caseName}: ${problemText(words, problem)}`;
+  });
+  return { ok: false, code: problems.every(({ code }) => code === "missing") ? UNANSWERED : BAD_USE, lines };
+}
