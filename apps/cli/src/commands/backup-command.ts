@@ -1,12 +1,9 @@
 import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
+import type { BackupFlags } from "./backup-flags.js";
 import { helpText } from "./help-text.js";
 import { type StoreFlags, storeFlags } from "./store-flags.js";
-
-export interface BackupFlags extends StoreFlags {
-  readonly output: string;
-}
 
 export const backupCommand = (terminal: Terminal): Command<CliContext> => {
   const { brief, description, output } = terminal.serving.backup;

@@ -2,7 +2,7 @@ import { resolve } from "node:path";
 import { backUp, putBack, storeFaultOf } from "@halfturn/server";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE } from "../program/exit-code.js";
-import type { BackupFlags } from "./backup-command.js";
+import type { BackupFlags } from "./backup-flags.js";
 import { type StoreFlags, storeOf } from "./store-flags.js";
 
 /** Writes all that a shop holds into one file. */

@@ -1,0 +1,5 @@
+import type { StoreFlags } from "./store-flags.js";
+
+export interface BackupFlags extends StoreFlags {
+  readonly output: string;
+}
