@@ -16,13 +16,17 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => program.remove());
 
-/** Agreed: long work stops within 100 ms. What the machine takes to end the process and to tell of it comes on top. */
+/** Agreed: long work stops within 100 ms. */
 const STOPPED_WITHIN_MS = 100;
-const ENDING_MS = 150;
+/** On top comes what the machine takes at that moment, busy or not, to end a process and tell of it: no more than twice a whole run that does nothing. */
+const RUNS_ON_TOP = 2;
 /** The search runs well before this, on a busy machine too, and long after it. */
 const WELL_UNDER_WAY_MS = 3000;
 
 it("stops within a tenth of a second when interrupted, says so in a line, and exits 130", async () => {
+  const begun = performance.now();
+  await program.run(["--version"]);
+  const idleRun = performance.now() - begun;
   const child = program.start(["plan", "large.json", "--max-changes", "3", "--keep", "rephase"]);
   let out = "";
   let err = "";
@@ -39,5 +43,5 @@ it("stops within a tenth of a second when interrupted, says so in a line, and ex
   const code = await closed;
   const took = performance.now() - asked;
   expect([code, out, err]).toEqual([130, "", "Stopped by hand. Nothing was written.\n"]);
-  expect(took).toBeLessThan(STOPPED_WITHIN_MS + ENDING_MS);
+  expect(took).toBeLessThan(STOPPED_WITHIN_MS + RUNS_ON_TOP * idleRun);
 }, 60_000);

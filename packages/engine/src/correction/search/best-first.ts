@@ -3,7 +3,7 @@ import { type CandidateSpace, type Subset, totalSteps, writeAmounts } from "./ca
 import type { Slack } from "./chain-judge.js";
 import { Heap } from "./heap.js";
 import { BLOCKED, drawFails, type Judge, prepare } from "./judge.js";
-import { bestMargin, type MarginTable } from "./margin-table.js";
+import { bestMargin, type MarginTable, workOf } from "./margin-table.js";
 import { compareIds, compareKeys, type KeyOrder, type RankKey } from "./rank-key.js";
 
 /** A candidate that the search has finished with. */
@@ -32,8 +32,8 @@ const isSingle = ({ low, high }: Box): boolean => low.every((place, k) => place 
 const FIRST_LOOK = 16;
 /** A box in which fewer draws than this share fail for certain says too little: it is split. */
 const TELLING_SHARE = 0.5;
-/** Draw judgements between two looks at the clock of the host: below 20 ms of work. */
-const PER_STEP = 8192;
+/** Drivelines judged on a draw, in one state each, between two looks at the clock of the host: below 20 ms of work. */
+const PER_STEP = 16_384;
 
 /**
  * Candidates in exact order of rank, best first, as many as are asked for; yields between pieces of work.
@@ -86,7 +86,7 @@ export function* bestFirst(
     }
     const telling = box.seen === 0 || box.failed >= TELLING_SHARE * box.seen;
     if (isSingle(box) || (box.slack && telling && box.seen < drawn.draws)) {
-      work += lookAtDraws(judge, box);
+      work += lookAtDraws(judge, box) * workOf(judge, box.subset);
       heap.push(box);
     } else {
       for (const [low, high] of halves(box)) add(box.subset, low, high, box.key.fails);

@@ -2,11 +2,11 @@ import { type CandidateSpace, placesOf, type Subset, writeAmounts } from "./cand
 import { changesOf } from "./choice.js";
 import { BLOCKED, candidateMargin, hardReasons, type Judge } from "./judge.js";
 import { limitReport } from "./limit-report.js";
-import type { MarginTable } from "./margin-table.js";
+import { type MarginTable, workOf } from "./margin-table.js";
 import type { Block } from "./plan-result.js";
 
-/** Candidates between two looks at the clock of the host. */
-const PER_STEP = 4096;
+/** Drivelines placed, in one state each, between two looks at the clock of the host. */
+const PER_STEP = 8192;
 
 export interface Nearest {
   readonly subset: Subset;
@@ -71,7 +71,11 @@ function* bestRuledOut(judge: Judge, space: CandidateSpace, table: MarginTable):
         best = margin;
         found = { subset, places: places.slice() };
       }
-      if (++work % PER_STEP === 0) yield;
+      work += workOf(judge, subset);
+      if (work >= PER_STEP) {
+        work = 0;
+        yield;
+      }
     }
   }
   return found;

@@ -8,8 +8,11 @@ export interface MarginTable {
   readonly open: number;
 }
 
-/** Candidates between two looks at the clock of the host: below 20 ms of work. */
-const PER_STEP = 4096;
+/** Drivelines placed, in one state each, between two looks at the clock of the host: below 20 ms of work. */
+const PER_STEP = 8192;
+
+/** What one candidate costs: how often a driveline is placed in a state. */
+export const workOf = ({ model }: Judge, { drivelines }: Subset): number => model.states.length * Math.max(1, drivelines.length);
 
 /** Fills the table in steps; every `next` yields how many candidates are done. */
 export function* marginTable(judge: Judge, space: CandidateSpace): Generator<number, MarginTable> {
@@ -18,13 +21,15 @@ export function* marginTable(judge: Judge, space: CandidateSpace): Generator<num
   let sinceStep = 0;
   for (const subset of space.subsets) {
     const places = new Int32Array(subset.adjusters.length);
+    const work = workOf(judge, subset);
     for (let index = 0; index < subset.size; index++) {
       placesOf(subset, index, places);
       writeAmounts(subset, places, judge.amounts);
       const margin = candidateMargin(judge, subset.drivelines);
       margins[subset.offset + index] = margin;
       if (margin > BLOCKED) open++;
-      if (++sinceStep === PER_STEP) {
+      sinceStep += work;
+      if (sinceStep >= PER_STEP) {
         sinceStep = 0;
         yield subset.offset + index + 1;
       }

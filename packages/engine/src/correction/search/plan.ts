@@ -20,7 +20,7 @@ import { bestFirst, type Ranked } from "./best-first.js";
 import { blocksOf, nearestOpen } from "./blocks.js";
 import { type CandidateSpace, candidateSpace, type Subset, writeAmounts } from "./candidate-space.js";
 import { choiceOf } from "./choice.js";
-import { continuousOptimum } from "./continuous-optimum.js";
+import { type ContinuousOptimum, continuousOptimum } from "./continuous-optimum.js";
 import { hardReasons, type Judge, newJudge } from "./judge.js";
 import { limitReport, type StateLimitUse } from "./limit-report.js";
 import { type MarginTable, marginTable } from "./margin-table.js";
@@ -33,6 +33,8 @@ export const MAXIMUM_COMBINATIONS = 1_000_000;
 
 /** Share of the progress that the first, exact pass over all candidates stands for. */
 const TABLE_SHARE = 0.7;
+/** Shown while the plans are worked out that were found. */
+const LATE = 0.95;
 
 /** Changes that take the axle off its springs or links. */
 export const AXLE_KINDS: readonly AdjusterKind[] = ["axle-wedge", "link-length", "ride-height"];
@@ -91,6 +93,13 @@ export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): G
   const nearest = nearestOpen(space, table);
   const feasible = nearest !== null && marginAt(nearest.subset, table, nearest.places) >= 0;
   const blocks = feasible ? [] : yield* progressing(blocksOf(judge, space, table, nearest));
+  const optima: ContinuousOptimum[] = [];
+  for (const k of model.adjusters.keys()) {
+    const optimum = continuousOptimum(judge, k);
+    if (optimum) optima.push(optimum);
+    yield LATE;
+  }
+  const missing = yield* progressing(missingFor(model, ranked));
   const choice = (found: readonly Ranked[]): RankedChoice | null => (found[0] ? choiceOf(judge, found[0]) : null);
   const nearestRanked = feasible || !nearest ? null : ((yield* one(judge, space, table, nearest.subset, nearest.places)) ?? null);
   return success({
@@ -104,8 +113,8 @@ export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): G
     },
     bestSingleChange: single[0] && (!idle[0] || helpsMore(single[0].key, idle[0].key)) ? choiceOf(judge, single[0]) : null,
     bestWithoutAxle: choice(noAxle),
-    optima: model.adjusters.flatMap((_, k) => continuousOptimum(judge, k) ?? []),
-    missing: missingFor(model, ranked),
+    optima,
+    missing,
     notUsed: model.adjusters.flatMap(({ unusable }) => (unusable ? [unusable] : [])),
     leftOut: model.leftOut,
   });
@@ -189,16 +198,16 @@ function* scaled<Result>(steps: Generator<number, Result>, factor: number): Gene
   }
 }
 
-/** Late work that cannot say how far it is. */
+/** Late work cannot say how far it is. */
 function* progressing<Result>(steps: Generator<void, Result>): Generator<number, Result> {
   for (let step = steps.next(); ; step = steps.next()) {
     if (step.done) return step.value;
-    yield 0.95;
+    yield LATE;
   }
 }
 
 /** What is missing for any of the plans, each with the most that it could move one of them. */
-function missingFor(model: CorrectionModel, plans: readonly Ranked[]): readonly MissingMeasurement[] {
+function* missingFor(model: CorrectionModel, plans: readonly Ranked[]): Generator<void, readonly MissingMeasurement[]> {
   const amounts = new Float64Array(model.adjusters.length);
   const most = new Map<string, MissingMeasurement>();
   for (const { subset, places } of plans) {
@@ -207,6 +216,7 @@ function missingFor(model: CorrectionModel, plans: readonly Ranked[]): readonly 
       const key = `${missing.path} ${missing.of}`;
       if ((missing.effect ?? 0) >= (most.get(key)?.effect ?? 0)) most.set(key, missing);
     }
+    yield;
   }
   return [...most.values()].sort((a, b) => (b.effect ?? 0) - (a.effect ?? 0));
 }
