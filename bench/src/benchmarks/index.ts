@@ -1,5 +1,6 @@
 import type { Benchmark } from "../benchmark.js";
 import { analyseCold } from "./analyse-cold.js";
+import { attributeMinute } from "./attribute-minute.js";
 import { chainThreeJoints } from "./chain-three-joints.js";
 import { monteCarloThreeJoints } from "./monte-carlo-three-joints.js";
 import { planManyCandidates } from "./plan-many-candidates.js";
@@ -18,4 +19,5 @@ export const BENCHMARKS: readonly Benchmark[] = [
   readRecordingWav,
   readRecordingTable,
   readRecordingUff,
+  attributeMinute,
 ];
