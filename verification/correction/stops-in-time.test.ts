@@ -3,7 +3,7 @@ import { degreesToRadians, metres } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
 import { NEAR_LIMITS, workshopCase } from "./workshop-case.js";
 
-/** Agreed: long work stops within 100 ms. Every piece must be shorter; the median piece is taken as well, since a busy machine can hold up any one of them. */
+/** Agreed: long work stops within 100 ms. Every piece must be shorter. The work of the processor counts, not the clock: a neighbour on the machine can hold up any piece. */
 const LONGEST = 100;
 const MEDIAN = 40;
 
@@ -19,9 +19,10 @@ test("a plan over a quarter of a million candidates comes in pieces short enough
   const work = planSteps({ ...base, adjusters, states: [normal, laden] }, { maxChanges: 3 });
   const pieces: number[] = [];
   for (;;) {
-    const started = performance.now();
+    const started = process.cpuUsage();
     const { done } = work.next();
-    pieces.push(performance.now() - started);
+    const { user, system } = process.cpuUsage(started);
+    pieces.push((user + system) / 1000);
     if (done) break;
   }
   const sorted = [...pieces].sort((a, b) => a - b);
