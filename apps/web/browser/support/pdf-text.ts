@@ -1,12 +1,14 @@
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 
-/** The text of every page of a PDF, in reading order as far as the file has it. */
-export async function pdfText(bytes: Uint8Array): Promise<string> {
-  const pdf = await getDocument({ data: bytes, useSystemFonts: false, verbosity: 0 }).promise;
-  const pages: string[] = [];
-  for (let number = 1; number <= pdf.numPages; number++) {
-    const { items } = await (await pdf.getPage(number)).getTextContent();
-    pages.push(items.map((item) => ("str" in item ? item.str : "")).join(" "));
+/** The text of a PDF in the order of its content, without white space, as an independent reader sees it. */
+export async function pdfText(pdf: Uint8Array): Promise<string> {
+  const loading = getDocument({ data: Uint8Array.from(pdf), useSystemFonts: false, verbosity: 0 });
+  const document = await loading.promise;
+  let text = "";
+  for (let number = 1; number <= document.numPages; number++) {
+    const { items } = await (await document.getPage(number)).getTextContent();
+    text += items.map((item) => ("str" in item ? item.str : "")).join("");
   }
-  return pages.join("\n").replaceAll(/\s+/g, " ");
+  await loading.destroy();
+  return text.replaceAll(/\s/g, "");
 }

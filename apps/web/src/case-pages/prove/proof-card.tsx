@@ -54,7 +54,7 @@ export const ProofCard = ({ subject, settings }: ProofProps) => {
 /** The blocks of one proof are never moved, and some have no name. */
 const Blocks = ({ blocks }: { readonly blocks: readonly Block[] }) =>
   // biome-ignore lint/suspicious/noArrayIndexKey: see above
-  blocks.map((block, k) => <BlockView key={k} block={block} />);
+  blocks.map((block, k) => <BlockView key={k} block={block} level={3} />);
 
 export const Changes = ({ subject: { record, report, text } }: { readonly subject: CorrectionSubject }) => (
   <ul className={styles.changes}>

@@ -5,12 +5,11 @@ import { pdfOf } from "./pdf-of.js";
 const document: Case = { format: "halfturn-case", version: 1, id: "a b", title: "T", createdAt: "2026-01-01T00:00:00Z", drivelines: [] };
 const request = { language: "es", paper: "letter" } as const;
 const pdf = () => new Response("%PDF-1.7", { headers: { "content-type": "application/pdf" } });
-const held = (there: unknown) => Response.json({ revision: 1, document: there });
 const server = (report: () => Response, there: unknown = document) => {
   const asked: string[] = [];
   const ask = (async (place: string) => {
     asked.push(place);
-    return place.includes("report.pdf") ? report() : held(there);
+    return place.includes("report.pdf") ? report() : Response.json(there);
   }) as unknown as typeof fetch;
   return { asked, ask };
 };

@@ -32,9 +32,7 @@ export async function pdfOf(document: Case, { language, paper }: PdfRequest, ask
 async function isOlder(document: Case, place: string, ask: typeof fetch): Promise<boolean> {
   try {
     const answer = await ask(place, { headers: { accept: "application/json" } });
-    const held: unknown = answer.ok ? await answer.json() : null;
-    const there = typeof held === "object" && held !== null && "document" in held ? held.document : null;
-    return there !== null && canonical(there) !== canonical(document);
+    return answer.ok && canonical(await answer.json()) !== canonical(document);
   } catch {
     return false;
   }

@@ -10,7 +10,7 @@ export const ReportArticle = ({ content }: { readonly content: ReportContent }) 
       <h2 className={styles.title} dir="auto">
         {content.title}
       </h2>
-      <BlockView block={content.head} />
+      <BlockView block={content.head} level={3} />
     </header>
     {content.sections.map((section, k) => (
       // Two drivelines may have a section of the same title; sections are never moved.
@@ -28,7 +28,7 @@ const SectionView = ({ section: { title, level, blocks } }: { readonly section: 
     {level === 1 ? <h3 className={styles.first}>{title}</h3> : <h4 className={styles.second}>{title}</h4>}
     {blocks.map((block, k) => (
       // biome-ignore lint/suspicious/noArrayIndexKey: blocks have no names and are never moved
-      <BlockView key={k} block={block} />
+      <BlockView key={k} block={block} level={level === 1 ? 4 : 5} />
     ))}
   </section>
 );

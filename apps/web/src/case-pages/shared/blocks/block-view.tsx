@@ -1,14 +1,24 @@
 import type { Block, FindingList, Notice, Steps } from "@halfturn/report/browser";
+import type { ReactNode } from "react";
 import styles from "./block-view.module.css";
 import { MARKS } from "./marks.js";
 import { TableView } from "./table-view.js";
 
+/** Of the headings inside a block: one below the heading that the block stands under. */
+export type Level = 3 | 4 | 5;
+
 export interface BlockViewProps {
   readonly block: Block;
+  readonly level: Level;
 }
 
+const Heading = ({ level, children }: { readonly level: Level; readonly children: ReactNode }) => {
+  const Tag = `h${level}` as const;
+  return <Tag className={styles.heading}>{children}</Tag>;
+};
+
 /** One block of the report's content on the screen and on paper; the same content as the PDF has. */
-export const BlockView = ({ block }: BlockViewProps) => {
+export const BlockView = ({ block, level }: BlockViewProps) => {
   switch (block.kind) {
     case "paragraph":
       return <p>{block.text}</p>;
@@ -24,16 +34,16 @@ export const BlockView = ({ block }: BlockViewProps) => {
         </dl>
       );
     case "notice":
-      return <NoticeView notice={block} />;
+      return <NoticeView notice={block} level={level} />;
     case "list":
       return (
         <div className={styles.group}>
-          <h4>{block.title}</h4>
+          <Heading level={level}>{block.title}</Heading>
           <Lines ordered={block.ordered} lines={block.items} />
         </div>
       );
     case "steps":
-      return <StepsView steps={block} />;
+      return <StepsView steps={block} level={level} />;
     case "table":
       return <TableView table={block} />;
     case "figure":
@@ -45,7 +55,7 @@ export const BlockView = ({ block }: BlockViewProps) => {
         </figure>
       );
     case "findings":
-      return <FindingsView findings={block} />;
+      return <FindingsView findings={block} level={level} />;
     case "writing":
       return <div className={styles.writing}>{block.label}</div>;
     case "signature":
@@ -66,18 +76,18 @@ const Lines = ({ ordered, lines }: { readonly ordered: boolean; readonly lines: 
   return ordered ? <ol className={styles.lines}>{items}</ol> : <ul className={styles.lines}>{items}</ul>;
 };
 
-export const NoticeView = ({ notice: { tone, title, lines } }: { readonly notice: Notice }) => (
+const NoticeView = ({ notice: { tone, title, lines }, level }: { readonly notice: Notice; readonly level: Level }) => (
   <div className={`${styles.notice} ${styles[tone]}`}>
-    <h4>
+    <Heading level={level}>
       <span aria-hidden="true">{MARKS[tone]}</span> {title}
-    </h4>
+    </Heading>
     {lines.length > 0 ? <Lines ordered={false} lines={lines} /> : null}
   </div>
 );
 
-const StepsView = ({ steps: { title, cautionLabel, items } }: { readonly steps: Steps }) => (
+const StepsView = ({ steps: { title, cautionLabel, items }, level }: { readonly steps: Steps; readonly level: Level }) => (
   <div className={styles.group}>
-    <h4>{title}</h4>
+    <Heading level={level}>{title}</Heading>
     <ol className={styles.lines}>
       {items.map(({ text, cautions }) => (
         <li key={text}>
@@ -97,16 +107,16 @@ const StepsView = ({ steps: { title, cautionLabel, items } }: { readonly steps: 
   </div>
 );
 
-const FindingsView = ({ findings: { doNextLabel, items } }: { readonly findings: FindingList }) => (
+const FindingsView = ({ findings: { doNextLabel, items }, level }: { readonly findings: FindingList; readonly level: Level }) => (
   <ol className={styles.findings}>
     {items.map(({ number, severity, severityLabel, title, says, doNext, place }) => (
       <li key={number} value={number}>
-        <h4>
+        <Heading level={level}>
           <span className={styles[severity]}>
             <span aria-hidden="true">{MARKS[severity]}</span> {severityLabel}:
           </span>{" "}
           {title}
-        </h4>
+        </Heading>
         <p>{says}</p>
         <p>
           <strong>{doNextLabel}:</strong> {doNext}
