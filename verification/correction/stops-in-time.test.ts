@@ -28,6 +28,6 @@ test("a plan over a quarter of a million candidates comes in pieces short enough
   const sorted = [...pieces].sort((a, b) => a - b);
   expect(pieces.length).toBeGreaterThan(50);
   expect(sorted[Math.floor(sorted.length / 2)]).toBeLessThan(MEDIAN);
-  // One piece in fifty may fall to a neighbour on the machine.
+  // One piece in fifty may carry the work of the compiler or of the collector of garbage.
   expect(sorted[Math.floor(0.98 * sorted.length)]).toBeLessThan(LONGEST);
 });

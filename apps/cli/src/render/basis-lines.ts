@@ -45,12 +45,17 @@ export function basisLines(
 export const groundLines = (findings: readonly Finding[], view: CorrectionView): readonly string[] =>
   findings.length === 0 ? [] : [...findingLines(findings, view.document, view), ""];
 
+/** The last digit shown of an angle: "up to 0°" would say that a measurement is for nothing. */
+const LEAST_SHOWN_DEG = 0.01;
+
 /** What to measure next, and what each measurement would bring. */
 export function missingLines(missing: readonly MissingJson[], view: CorrectionView): readonly string[] {
   const { correction, numbers } = view.words;
   const lines = missing.map(({ of, effectDeg }) => {
     const what = view.text.missing(of);
-    return effectDeg === null ? correction.measureFirst(what) : correction.measureGain(what, shortAngle(effectDeg, numbers));
+    return effectDeg === null
+      ? correction.measureFirst(what)
+      : correction.measureGain(what, shortAngle(Math.max(LEAST_SHOWN_DEG, effectDeg), numbers));
   });
   return [view.paint("strong", correction.toMeasure), ...listed(lines.length === 0 ? [correction.nothingToMeasure] : lines, view)];
 }

@@ -11,7 +11,10 @@ export interface MissingMeasurement {
   /** In ids: `length:SECTION`, `centre-to-joint`, `bearing:JOINT`, `spring-position`, `pad-length:ADJUSTER`, `slip:SECTION`, `first-joint`, `axle-guide`. */
   readonly of: string;
   readonly path: string;
-  /** Half of the range over which the largest joint angle moves between the ends of what is usual, radians: what measuring it takes off the uncertainty. */
+  /**
+   * How far a joint angle may be off for want of it, radians: half of the range over which one moves between the ends of what is usual, or, where more, what
+   * doing without the measurement takes from its middle.
+   */
   readonly effect: number | null;
 }
 
@@ -46,13 +49,20 @@ const USUAL = {
 /** What is missing for these amounts, largest effect first; gaps that change nothing here are left out. */
 export function missingMeasurements(model: CorrectionModel, amounts: ArrayLike<number>): readonly MissingMeasurement[] {
   const gaps = gapsOf(model);
-  const middle = gaps.reduce((input, { filled }) => filled?.(input, "middle") ?? input, model.input);
+  const filledBut = (left: Gap | null): CorrectionInput =>
+    gaps.reduce((input, gap) => (gap === left ? input : (gap.filled?.(input, "middle") ?? input)), model.input);
+  const middle = filledBut(null);
+  const central = jointAngles(correctionModel(middle), amounts);
   return gaps
-    .map(({ of, path, filled }): MissingMeasurement => {
+    .map((gap): MissingMeasurement => {
+      const { of, path, filled } = gap;
       if (!filled) return { of, path, effect: null };
+      const without = jointAngles(correctionModel(filledBut(gap)), amounts);
       const low = jointAngles(correctionModel(filled(middle, "low")), amounts);
       const high = jointAngles(correctionModel(filled(middle, "high")), amounts);
-      return { of, path, effect: Math.max(0, ...low.map((angle, k) => Math.abs(angle - (high[k] as number)) / 2)) };
+      const spread = low.map((angle, k) => Math.abs(angle - (high[k] as number)) / 2);
+      const loss = without.map((angle, k) => Math.abs(angle - (central[k] as number)));
+      return { of, path, effect: Math.max(0, ...spread, ...loss) };
     })
     .filter(({ effect }) => effect === null || effect > 0)
     .sort((a, b) => (b.effect ?? 0) - (a.effect ?? 0));

@@ -143,9 +143,20 @@ test("without lengths only turned parts turn, and the largest gap is named first
   expect(on?.geometry).toBe("angles-only");
   expect(on?.slipTravel).toBeNull();
   expect(Math.abs(joint(prediction, 1).value - c.deg(3))).toBeLessThan(ROUNDING);
-  expect(prediction.missing.map(({ of }) => of)).toEqual(["length:s1", "centre-to-joint", "spring-position", "slip"]);
+  expect(prediction.missing.map(({ of }) => of)).toEqual(["centre-to-joint", "length:s1", "spring-position", "slip"]);
   // 330 mm of arm turned 2 degrees lift the joint by 11 mm: on a shaft of a metre more than half a degree hangs on that length.
   expect(prediction.missing[0]?.effect).toBeGreaterThan(c.deg(0.15));
+});
+
+test("a missing length is worth as much as the prediction loses by it: what a moved joint would have turned the shaft", () => {
+  const driveline = c.chain([undefined], [0]);
+  const bare = c.drivelineCase(driveline, c.poseModel(driveline, [1, 5, 1]));
+  const states = [c.state("laden", { axleTravel: c.mm(-40), pinionPitch: c.deg(0) })];
+  const [length] = value(predict(c.correctionCase([bare], [], { states }), [])).missing;
+  // 40 mm over the 1.1 m that is usual, which a prediction without the length leaves out.
+  const lost = Math.asin(0.04 / 1.1);
+  expect(length?.of).toBe("length:s1");
+  expect(length?.effect).toBeGreaterThan(0.98 * lost);
 });
 
 test("the tape shares in the uncertainty of what a turned axle does, and not where nothing moves", () => {
