@@ -43,7 +43,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
   const [folded, setFolded] = useState<string | null>(null);
   const { standing, steps } = entry;
 
-  const slips = slipsOf(analysed, index).filter(({ key }) => !left.includes(key));
+  const slips = slipsOf(analysed, index, gauging).filter(({ key }) => !left.includes(key));
   const slip = slips[0];
   const slipped = [...new Set(slips.flatMap(({ readings }) => readings))];
   const joints = jointsSoFar(driveline, analysed, catalogue);
@@ -76,9 +76,13 @@ export function ReadingDesk(props: ReadingDeskProps) {
               setFolded(slip.key);
               entry.change(reading);
             }}
-            onTurn={entry.turn}
+            side={entry.standingSide}
+            onLowerEnd={(shaft, end) => {
+              // Where it is noted so already, it was right: nothing changes, and nobody asks again.
+              setLeft([...left, slip.key]);
+              entry.answerLowerEnd(shaft, end);
+            }}
             onZero={onSetUp}
-            onLeave={() => setLeft([...left, slip.key])}
           />
         ) : null}
         <StepPanel

@@ -1,9 +1,9 @@
-import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
+import type { CaseDriveline, CaseGauging, VehicleSide } from "@halfturn/casefile";
 import { catalogueOf, findingText, type NameOf } from "@halfturn/words";
 import { useEffect, useRef } from "react";
 import { Button } from "../../../controls/button.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
-import { notedEnd, otherEnd } from "../model/ends.js";
+import { endOnScreen, type ShaftEnd } from "../model/ends.js";
 import type { Slip } from "../model/slips.js";
 import { stepOfReading, stepsOf } from "../model/step.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
@@ -16,11 +16,13 @@ export interface SlipAlertProps {
   readonly gauging: CaseGauging;
   readonly driveline: CaseDriveline;
   readonly nameOf: NameOf;
+  /** The side that one looks from: each answer stands on the hand where that end is seen. */
+  readonly side: VehicleSide;
   readonly onReadAgain: (index: number) => void;
-  readonly onTurn: (index: number) => void;
+  /** Somebody looked again: this end of the shaft is the lower one. */
+  readonly onLowerEnd: (shaft: string, end: ShaftEnd) => void;
   /** To the turn-round check, where that is what does not fit. */
   readonly onZero: () => void;
-  readonly onLeave: () => void;
   /** One line is enough: it was seen, and something else is being done first. */
   readonly isFolded: boolean;
   readonly onFold: (isFolded: boolean) => void;
@@ -30,7 +32,7 @@ export interface SlipAlertProps {
 const MOST_BUTTONS = 2;
 
 /** What does not fit, said while the gauge is still in the hand, with the way to mend it. */
-export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, onTurn, onZero, onLeave, isFolded, onFold }: SlipAlertProps) {
+export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, side, onLowerEnd, onZero, isFolded, onFold }: SlipAlertProps) {
   const words = useWords(gaugeWords);
   const catalogue = catalogueOf(useLanguage());
   const place = useRef<HTMLElement>(null);
@@ -39,8 +41,7 @@ export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, onTur
     place.current?.scrollIntoView({ block: "nearest" });
   }, [slip.key]);
   const { title, says, doNext } = findingText(catalogue, slip.finding, nameOf);
-  const turned = slip.turn === null ? undefined : gauging.readings[slip.turn];
-  const noted = turned && notedEnd(turned);
+  const shaft = slip.lowerEndOf;
   const named = slip.readings.slice(0, MOST_BUTTONS).flatMap((index) => {
     const at = stepOfReading(driveline, gauging, index);
     const step = at && stepsOf(driveline, at.way, gauging)[at.step];
@@ -66,26 +67,33 @@ export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, onTur
         <span aria-hidden="true">▲ </span>
         {title}
       </h3>
-      <p className={styles.says}>{says}</p>
+      <p className={styles.says}>{shaft === null ? says : `${says} ${words.whichLower(nameOf(shaft))}`}</p>
       <div className={styles.actions}>
-        {turned && noted ? (
-          <Button kind="main" onPress={() => onTurn(slip.turn as number)}>
-            {words.itIs(endWords(otherEnd(noted), "face" in turned, driveline.runs, words))}
-          </Button>
-        ) : null}
+        {shaft === null ? null : (
+          <div className={styles.ends}>
+            {(["left", "right"] as const).map((hand) => {
+              const end = endOnScreen(driveline.runs, side, hand);
+              return (
+                <Button
+                  key={hand}
+                  kind="main"
+                  onPress={() => onLowerEnd(shaft, end)}
+                  label={`${nameOf(shaft)}: ${endWords(end, false, driveline.runs, words)}`}
+                >
+                  {endWords(end, false, driveline.runs, words)}
+                </Button>
+              );
+            })}
+          </div>
+        )}
         {named.map(({ index, line }, k) => (
-          <Button key={index} kind={k === 0 && !turned ? "main" : "plain"} onPress={() => onReadAgain(index)}>
+          <Button key={index} kind={k === 0 && shaft === null ? "main" : "plain"} onPress={() => onReadAgain(index)}>
             {words.readAgain(line)}
           </Button>
         ))}
         {slip.readings.length === 0 ? (
           <Button kind="main" onPress={onZero}>
             {words.setUp.zero}
-          </Button>
-        ) : null}
-        {slip.canStand ? (
-          <Button kind="quiet" onPress={onLeave}>
-            {words.rightAsNoted}
           </Button>
         ) : null}
         <Button kind="quiet" onPress={() => onFold(true)}>

@@ -1,8 +1,8 @@
 import type { CaseDriveline, CaseGauging, CaseReading, VehicleSide } from "@halfturn/casefile";
 import { useState } from "react";
-import { notedEnd, otherEnd, type ShaftEnd } from "../model/ends.js";
+import { notedEnd, type ShaftEnd } from "../model/ends.js";
 import { isUpright, type TypedAngle, typedAngle } from "../model/entry-text.js";
-import { keepReading, readingOf, turnReading } from "../model/keep-reading.js";
+import { keepReading, noteLowerEnd, readingOf } from "../model/keep-reading.js";
 import { displayed } from "../model/phone-tilt.js";
 import { endNearby, nextOpen, stepOfReading, stepsOf, takenAt, WAYS, type Way } from "../model/step.js";
 
@@ -105,13 +105,10 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
     setDrafts({ ...drafts, [at.key]: { ...EMPTY, changing: index } });
   };
 
-  /** Notes the other end of a reading as the lower one, and goes on with that. */
-  const turn = (index: number): void => {
-    const reading = gauging.readings[index];
-    const end = reading && notedEnd(reading);
-    if (!end) return;
-    editGauging((current) => turnReading(current, index));
-    setCarried(otherEnd(end));
+  /** Which end of a shaft is lower, as somebody saw who looked again; it also holds for what comes next. */
+  const answerLowerEnd = (shaft: string, end: ShaftEnd): void => {
+    editGauging((current) => noteLowerEnd(current, shaft, end));
+    setCarried(end);
   };
 
   const goToKey = (key: string) => {
@@ -147,7 +144,7 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
     keep,
     pressEnd,
     change,
-    turn,
+    answerLowerEnd,
     goTo,
     goToKey,
   };

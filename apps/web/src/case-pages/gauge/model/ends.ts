@@ -18,7 +18,5 @@ export function endOnScreen(runs: RunsToward, readFrom: VehicleSide, hand: Scree
   return driven === hand ? "driven-end" : "source-end";
 }
 
-export const otherEnd = (end: ShaftEnd): ShaftEnd => (end === "driven-end" ? "source-end" : "driven-end");
-
 /** The end that a reading calls lower; on a face, the one that its top leans toward. Null for a level one. */
 export const notedEnd = (reading: CaseReading): ShaftEnd | null => ("face" in reading ? reading.topLeans : reading.lower) ?? null;

@@ -1,7 +1,16 @@
 import { type CaseGauging, restore } from "@halfturn/casefile";
 import { expect, test } from "vitest";
 import { gaugedTwoPiece } from "./gauged-case.test-support.js";
-import { dropReading, keepHeading, keepReading, noteReading, readingOf, turnReading, withGauging, withNewGauging } from "./keep-reading.js";
+import {
+  dropReading,
+  keepHeading,
+  keepReading,
+  noteLowerEnd,
+  noteReading,
+  readingOf,
+  withGauging,
+  withNewGauging,
+} from "./keep-reading.js";
 import type { PairStep, PlaceStep } from "./step.js";
 
 const SOURCE: PlaceStep = { kind: "place", key: "source", at: "source", shaft: "source", place: "along" };
@@ -59,15 +68,12 @@ test("taking a reading again keeps its note and foreign keys, and none of its ol
   });
 });
 
-test("readings are added, replaced, turned, noted and dropped in place", () => {
+test("readings are added, replaced, noted and dropped in place", () => {
   const first = readingOf(SOURCE, { deg: 2.4, lower: "driven-end", side: "left", isFace: true });
   const second = readingOf(FRONT, { deg: 5.6, lower: "driven-end", side: "left", isFace: false });
   const two = keepReading(keepReading(EMPTY, first, null), second, null);
   expect(two.readings).toEqual([first, second]);
   expect(keepReading(two, first, 1).readings).toEqual([first, first]);
-  expect(turnReading(two, 0).readings[0]).toEqual({ ...first, topLeans: "source-end" });
-  expect(turnReading(two, 1).readings[1]).toEqual({ ...second, lower: "source-end" });
-  expect(turnReading(turnReading(two, 1), 1)).toEqual(two);
   expect(noteReading(noteReading(two, 1, "rust"), 1, "").readings[1]).toEqual(second);
   expect(noteReading(two, 1, "")).toBe(two);
   expect(dropReading(two, 0).readings).toEqual([second]);
@@ -82,4 +88,23 @@ test("every edit leaves a case that can be read back, and touches one gauging on
   expect(more.gauging?.[1]?.readings).toEqual([taken]);
   expect(restore(more).ok).toBe(true);
   expect(withGauging(document, 9, (gauging) => dropReading(gauging, 0))).toBe(document);
+});
+
+test("an answer to which end is lower holds for every reading of that shaft, and for no zeroed one and no level one", () => {
+  const level = readingOf(FRONT, { deg: 0, lower: null, side: "left", isFace: false });
+  const readings = [
+    readingOf(SOURCE, { deg: 2.4, lower: "driven-end", side: "left", isFace: true }),
+    readingOf(FRONT, { deg: 5.6, lower: "driven-end", side: "left", isFace: false }),
+    readingOf(FRONT, { deg: 5.6, lower: "source-end", side: "left", isFace: true }),
+    level,
+    readingOf(PAIR, { deg: 3.2, lower: "driven-end", side: "left", isFace: false }),
+  ];
+  const answered = noteLowerEnd({ ...EMPTY, readings }, "front", "source-end").readings;
+  expect(answered.map((reading) => ("face" in reading ? reading.topLeans : reading.lower))).toEqual([
+    "driven-end",
+    "source-end",
+    "source-end",
+    undefined,
+    "driven-end",
+  ]);
 });

@@ -1,4 +1,12 @@
-import type { Case, CaseGauge, CaseGauging, CaseHeading, CaseReading, VehicleSide } from "@halfturn/casefile";
+import {
+  type Case,
+  type CaseGauge,
+  type CaseGauging,
+  type CaseHeading,
+  type CaseReading,
+  placeOnShaft,
+  type VehicleSide,
+} from "@halfturn/casefile";
 import type { ShaftEnd } from "./ends.js";
 import type { ReadingStep } from "./step.js";
 
@@ -49,17 +57,17 @@ export const dropReading = (gauging: CaseGauging, index: number): CaseGauging =>
   readings: gauging.readings.toSpliced(index, 1),
 });
 
-/** Notes the other end as the lower one. */
-export function turnReading(gauging: CaseGauging, index: number): CaseGauging {
-  const reading = gauging.readings[index];
-  if (!reading) return gauging;
-  return { ...gauging, readings: gauging.readings.with(index, turned(reading)) };
-}
+/** Notes one end of a shaft as the lower one in every reading of it against gravity that is not level. */
+export const noteLowerEnd = (gauging: CaseGauging, shaft: string, end: ShaftEnd): CaseGauging => ({
+  ...gauging,
+  readings: gauging.readings.map((reading) =>
+    "at" in reading && placeOnShaft(reading.at).shaft === shaft ? withEnd(reading, end) : reading,
+  ),
+});
 
-function turned(reading: CaseReading): CaseReading {
-  const other = (end: ShaftEnd): ShaftEnd => (end === "driven-end" ? "source-end" : "driven-end");
-  if ("face" in reading) return reading.topLeans === undefined ? reading : { ...reading, topLeans: other(reading.topLeans) };
-  return reading.lower === undefined ? reading : { ...reading, lower: other(reading.lower) };
+function withEnd(reading: CaseReading, end: ShaftEnd): CaseReading {
+  if (reading.deg === 0) return reading;
+  return "face" in reading ? { ...reading, topLeans: end } : { ...reading, lower: end };
 }
 
 export function noteReading(gauging: CaseGauging, index: number, notes: string): CaseGauging {

@@ -1,4 +1,4 @@
-import type { AnalysedDriveline } from "@halfturn/casefile";
+import type { AnalysedDriveline, CaseGauging } from "@halfturn/casefile";
 import type { Finding, FindingCode } from "@halfturn/engine/findings";
 
 /** A reading that is likely wrong, and what to do about it. */
@@ -8,10 +8,8 @@ export interface Slip {
   readonly key: string;
   /** Readings that it speaks of, by index in the gauging; the one to take again first. */
   readonly readings: readonly number[];
-  /** The reading whose lower end is likely noted the wrong way round. */
-  readonly turn: number | null;
-  /** Whether it may be looked at and left as it is. */
-  readonly canStand: boolean;
+  /** The shaft that one has to look at: which of its ends is lower? Null where that is not what is asked, or the answer would not mend it. */
+  readonly lowerEndOf: string | null;
 }
 
 /** What names the slip comes before what only says that something does not fit. */
@@ -27,7 +25,7 @@ const SLIP_ORDER: readonly FindingCode[] = [
   "gauging.check-lower-end",
 ];
 
-const TURNABLE: readonly FindingCode[] = ["gauging.wrong-side-of-level", "gauging.check-lower-end"];
+const ASKING_LOWER_END: readonly FindingCode[] = ["gauging.wrong-side-of-level", "gauging.check-lower-end"];
 
 /** The index of a reading of one gauging that a path names; null for any other path. */
 export function readingAt(path: string, gauging: number): number | null {
@@ -41,20 +39,24 @@ const pathsOf = ({ params, path }: Finding): readonly string[] => {
   return [...likelier, path, ...readings];
 };
 
-/** The slips that the latest calculation sees in a gauging, the plainest first. */
-export function slipsOf(analysed: AnalysedDriveline | null, gauging: number): readonly Slip[] {
-  const findings = analysed?.gauging === gauging ? analysed.analysis.findings : [];
+/** The slips that the latest calculation sees in `gauging[index]`, the plainest first. */
+export function slipsOf(analysed: AnalysedDriveline | null, index: number, gauging: CaseGauging): readonly Slip[] {
+  const findings = analysed?.gauging === index ? analysed.analysis.findings : [];
   return SLIP_ORDER.flatMap((code) => findings.filter((finding) => finding.code === code)).map((finding) => {
-    const readings = [...new Set(pathsOf(finding).flatMap((path) => readingAt(path, gauging) ?? []))];
-    const turn = TURNABLE.includes(finding.code) ? (readings[0] ?? null) : null;
+    const readings = [...new Set(pathsOf(finding).flatMap((path) => readingAt(path, index) ?? []))];
     return {
       finding,
       key: `${finding.code} ${finding.path} ${JSON.stringify(finding.params)}`,
       readings,
-      turn,
-      canStand: finding.code === "gauging.check-lower-end",
+      lowerEndOf: lowerEndOf(finding, readings, gauging),
     };
   });
+}
+
+/** A zeroed reading notes its lower end against another shaft; looking at one shaft does not answer that. */
+function lowerEndOf({ code, params }: Finding, readings: readonly number[], gauging: CaseGauging): string | null {
+  if (!ASKING_LOWER_END.includes(code) || typeof params.shaft !== "string") return null;
+  return readings.length > 0 && readings.every((k) => "at" in (gauging.readings[k] ?? {})) ? params.shaft : null;
 }
 
 /** What else would make the result surer, once every place was read. */

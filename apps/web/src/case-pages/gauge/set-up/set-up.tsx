@@ -43,7 +43,13 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
     onStart({ driveline: id, stage, takenAt: new Date().toISOString(), state: { rideHeight, wheels }, gauge, readings: [] }, side);
   };
   return (
-    <div className={styles.page}>
+    <form
+      className={styles.page}
+      onSubmit={(event) => {
+        event.preventDefault();
+        start();
+      }}
+    >
       <Card
         title={words.title}
         aside={
@@ -92,11 +98,11 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
             {words.chooseWheels}
           </p>
         ) : null}
-        <Button kind={isStop ? "danger" : "main"} size="large" onPress={start}>
+        <Button kind={isStop ? "danger" : "main"} size="large" type="submit">
           {isStop ? words.startAnyway : words.start}
         </Button>
       </div>
-    </div>
+    </form>
   );
 }
 

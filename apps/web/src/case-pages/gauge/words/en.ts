@@ -64,8 +64,7 @@ export const en: GaugeWords = {
 
   slip: "Look again",
   readAgain: (place) => `Read again: ${place}`,
-  itIs: (lower) => `It is: ${lower.toLowerCase()}`,
-  rightAsNoted: "Right as noted",
+  whichLower: (shaft) => `Which end of ${shaft} is lower?`,
   later: "First go on reading",
   slipped: "does not fit",
 

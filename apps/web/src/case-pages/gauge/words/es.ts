@@ -65,8 +65,7 @@ export const es: GaugeWords = {
 
   slip: "Mire otra vez",
   readAgain: (place) => `Leer otra vez: ${place}`,
-  itIs: (lower) => `Es: ${lower.toLowerCase()}`,
-  rightAsNoted: "Está bien anotado",
+  whichLower: (shaft) => `¿Qué extremo de ${shaft} está más bajo?`,
   later: "Seguir leyendo primero",
   slipped: "no encaja",
 

@@ -60,8 +60,7 @@ export interface GaugeWords {
 
   readonly slip: string;
   readonly readAgain: (place: string) => string;
-  readonly itIs: (lower: string) => string;
-  readonly rightAsNoted: string;
+  readonly whichLower: (shaft: string) => string;
   readonly later: string;
   readonly slipped: string;
 
