@@ -49,7 +49,7 @@ export function planLines(page: PlanPage, view: View): readonly string[] {
       ? []
       : ["", view.paint("strong", correction.notUsed), ...listed([...new Set(plan.notUsed.map(named.text.reason))], view)]),
     "",
-    ...(detail ? [] : wrap(correction.showHint(path), view.width, "")),
+    ...(detail ? [] : [correction.showHint(path)]),
     ...(page.chosen || !curable ? [] : chooseHint(plan, shown, path, view)),
     ...wrap(
       `${correction.examined(numbers.plain(plan.examined, 0))} ${explanations.intervalsMean} ${terminal.analysed.seedAndDraws(plan.seed, numbers.plain(page.draws, 0))}`,
@@ -59,11 +59,11 @@ export function planLines(page: PlanPage, view: View): readonly string[] {
   ];
 }
 
-/** The shown plan, or the first that changes anything. */
-function chooseHint({ plans }: PlanJson, shown: number, path: string, { words: { correction, numbers }, width }: View): readonly string[] {
+/** The shown plan, or the first that changes anything. A command is never broken into lines: it is there to be copied. */
+function chooseHint({ plans }: PlanJson, shown: number, path: string, { words: { correction, numbers } }: View): readonly string[] {
   const first = plans.findIndex(({ changes }) => changes.length > 0) + 1;
   const number = (plans[shown - 1]?.changes.length ?? 0) > 0 ? shown : first;
-  return number === 0 ? [] : wrap(correction.chooseHint(path, numbers.plain(number, 0)), width, "");
+  return number === 0 ? [] : [correction.chooseHint(path, numbers.plain(number, 0))];
 }
 
 function detailLines(plan: PlanChoiceJson, number: number, before: readonly PredictedStateJson[], view: CorrectionView): readonly string[] {

@@ -1,8 +1,9 @@
 import type { CorrectionWords } from "../correction-words.js";
-import { near, written } from "../problem-words.js";
+import { choices, written } from "../problem-words.js";
 import { instructions } from "./correction-instructions.js";
 import { limits } from "./correction-limits.js";
 import { reasons } from "./correction-reasons.js";
+import { CHOICES } from "./problems.js";
 
 const KINDS: Readonly<Record<string, string>> = {
   angle: "un ángulo",
@@ -12,7 +13,6 @@ const KINDS: Readonly<Record<string, string>> = {
   rotation: "una velocidad de giro",
 };
 const SAMPLE = { deg: "2deg", mm: "6mm", step: "1step" } as const;
-const didYouMean = (suggestion: string): string => `¿quiso decir "${suggestion}"?`;
 const UNITS = { deg: "grados", mm: "milímetros", step: "pasos de estriado" } as const;
 const SUFFIX = { deg: "°", mm: " mm", step: "" } as const;
 
@@ -23,8 +23,7 @@ export const correction: CorrectionWords = {
   changeProblems: {
     "change-form": ({ got }) => `"${got}" no es un cambio; escriba ID=CANTIDAD, como "wedge=2deg", "spacer=-6mm" o "front=1step"`,
     "no-adjusters": () => 'el caso no da nada que se pueda ajustar; añada al menos una entrada a "adjusters" con sus existencias',
-    "unknown-adjuster": ({ got, allowed, suggestion }, n) =>
-      `no hay ajuste "${got}" en este caso; ${near(suggestion, didYouMean)}escriba ${n.any(allowed)}`,
+    "unknown-adjuster": ({ got, ...which }, n) => `no hay ajuste "${got}" en este caso; ${choices(which, n, CHOICES)}`,
     "adjuster-twice": ({ adjuster }) => `"${adjuster}" se da más de una vez; dé toda su cantidad una vez`,
     "unit-missing": ({ adjuster, got, expected }) =>
       `"${got}" no lleva unidad; "${adjuster}" va en ${UNITS[expected]}, así que escriba ${adjuster}=${SAMPLE[expected]}`,
@@ -104,7 +103,7 @@ export const correction: CorrectionWords = {
   planNumber: (number) => `Plan n.º ${number}`,
   columns: { chance: "Prob.", labour: "Trabajo", margin: "Margen", changes: "Cambios" },
   readPlans:
-    "Prob.: con qué frecuencia se cumplen todos los límites en todos los estados, sobre todo lo que el inclinómetro, la cinta y los supuestos dejan abierto; con ≤ no cuenta el estriado deslizante, porque no se midió. Trabajo: trabajo y piezas, en la medida del caso. Margen: lo que queda del límite más apurado con la mejor estimación; bajo cero, se pasa.",
+    "Prob.: con qué frecuencia se cumplen todos los límites en todos los estados, sobre todo lo que el inclinómetro, la cinta y los supuestos dejan abierto; con ≤ no cuenta el estriado deslizante, porque no se midió. Trabajo: trabajo y piezas, en la medida del caso. Margen: lo que queda del límite más justo con la mejor estimación; bajo cero, se pasa.",
   chance: (share) => `probabilidad de que se cumplan todos los límites: ${share}`,
   chanceUnknown: (share) =>
     `probabilidad desconocida, pues no se midió el deslizamiento o una longitud (${share} para lo que se puede calcular)`,
