@@ -1,7 +1,8 @@
 import type { Kysely, Transaction } from "kysely";
 import type { Tables } from "../schema/tables.js";
 import { searchWords } from "../search/search-words.js";
-import { CASE_COLUMNS, documentOf } from "../sql/read-rows.js";
+import { CASE_COLUMNS } from "../sql/case-columns.js";
+import { documentOf } from "../sql/read-rows.js";
 import type { Database } from "./database.js";
 
 /** Rows are carried so many at a time. */
@@ -48,7 +49,7 @@ async function copyCases(source: Transaction<Tables>, target: Transaction<Tables
     for (const { document, ...row } of rows) {
       await target.insertInto("cases").values(row).execute();
       const words = searchWords(documentOf({ document }));
-      await to.search.index(target, { id: row.id, sequence: row.sequence, previous: null, words });
+      await to.search.index(target, { id: row.id, sequence: row.sequence, previous: null, removed: row.removed, words });
     }
     after = last.sequence;
   }

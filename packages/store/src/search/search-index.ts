@@ -1,7 +1,5 @@
-import type { Kysely, SelectQueryBuilder, Transaction } from "kysely";
-import type { Tables } from "../schema/tables.js";
-
-export type CaseQuery<Out> = SelectQueryBuilder<Tables, "cases", Out>;
+import type { Kysely, Transaction } from "kysely";
+import type { CaseRow, Tables } from "../schema/tables.js";
 
 /** The words of a case, under the number of its latest change. */
 export interface IndexedCase {
@@ -9,8 +7,18 @@ export interface IndexedCase {
   readonly sequence: number;
   /** The number that its words stood under until now; null for a new case. */
   readonly previous: number | null;
+  readonly removed: 0 | 1;
   /** Words as `searchWords` makes them. */
   readonly words: readonly string[];
+}
+
+export interface Search {
+  /** Words as `askedWords` makes them, at least one. */
+  readonly words: readonly string[];
+  readonly removed: 0 | 1;
+  /** Only cases whose latest change came before this one. */
+  readonly before: number;
+  readonly limit: number;
 }
 
 /**
@@ -22,6 +30,6 @@ export interface SearchIndex {
   readonly create: (db: Kysely<unknown>) => Promise<void>;
   /** In the transaction that changed the case. */
   readonly index: (transaction: Transaction<Tables>, entry: IndexedCase) => Promise<void>;
-  /** Narrows a query for cases; newest first stays possible without reading all hits. */
-  readonly narrow: <Out>(query: CaseQuery<Out>, words: readonly string[]) => CaseQuery<Out>;
+  /** Newest change first. A word of every case must cost no more than a rare one. */
+  readonly find: (db: Kysely<Tables>, search: Search) => Promise<readonly CaseRow[]>;
 }

@@ -1,5 +1,9 @@
 import { sql } from "kysely";
+import { CASE_COLUMNS } from "../sql/case-columns.js";
 import type { SearchIndex } from "./search-index.js";
+
+/** Stands among the words of a case that was put away. Longer than any word that is kept or asked for, so that it is none. */
+const PUT_AWAY = `put${"away".repeat(12)}`;
 
 /**
  * SQLite's full-text index, which holds no text of its own. Its row number is the case's change number: hits then come newest first without sorting, and a
@@ -11,14 +15,27 @@ export const sqliteSearch: SearchIndex = {
       db,
     );
   },
-  index: async (transaction, { sequence, previous, words }) => {
+  index: async (transaction, { sequence, previous, removed, words }) => {
     if (previous !== null) await sql`delete from case_words where rowid = ${previous}`.execute(transaction);
-    await sql`insert into case_words (rowid, words) values (${sequence}, ${words.join(" ")})`.execute(transaction);
+    const kept = removed === 1 ? [PUT_AWAY, ...words] : words;
+    await sql`insert into case_words (rowid, words) values (${sequence}, ${kept.join(" ")})`.execute(transaction);
   },
-  narrow: (query, words) =>
-    query.where(
-      "cases.sequence",
-      "in",
-      sql<number>`(select rowid from case_words where case_words match ${words.map((word) => `"${word}"*`).join(" ")})`,
-    ),
+  find: (db, { words, removed, before, limit }) => {
+    const asked = [...(removed === 1 ? [`"${PUT_AWAY}"`] : []), ...words.map((word) => `"${word}"*`)].join(" ");
+    return (
+      db
+        .withTables<{ case_words: { rowid: number } }>()
+        .selectFrom("case_words")
+        // In SQLite a cross join keeps the order of its tables: the index is walked, and each hit looked up (sqlite.org/optoverview.html).
+        .crossJoin("cases")
+        .select(CASE_COLUMNS)
+        .whereRef("cases.sequence", "=", "case_words.rowid")
+        .where(sql<boolean>`case_words match ${asked}`)
+        .where("case_words.rowid", "<", before)
+        .where("cases.removed", "=", removed)
+        .orderBy("case_words.rowid", "desc")
+        .limit(limit)
+        .execute()
+    );
+  },
 };

@@ -75,5 +75,5 @@ async function bringUpToDate(transaction: Transaction<Tables>, search: SearchInd
       .values({ id, ...line })
       .execute();
   else await transaction.updateTable("cases").set(line).where("id", "=", id).execute();
-  await search.index(transaction, { id, sequence, previous: row?.sequence ?? null, words: searchWords(document) });
+  await search.index(transaction, { id, sequence, previous: row?.sequence ?? null, removed: line.removed, words: searchWords(document) });
 }

@@ -2,22 +2,7 @@ import type { Case } from "@halfturn/casefile";
 import type { CaseRevision, HeldCase } from "@halfturn/exchange";
 import type { Kysely } from "kysely";
 import type { CaseRow, RevisionTable, Tables } from "../schema/tables.js";
-
-/** All of a case's line but what the engine keeps for its search. */
-export const CASE_COLUMNS = [
-  "cases.id",
-  "cases.sequence",
-  "cases.revision",
-  "cases.last_revision",
-  "cases.removed",
-  "cases.title",
-  "cases.vehicle",
-  "cases.gauged",
-  "cases.corrected",
-  "cases.proved",
-  "cases.saved_at",
-  "cases.saved_by",
-] as const;
+import { CASE_COLUMNS } from "./case-columns.js";
 
 export const rowOf = async (db: Kysely<Tables>, id: string): Promise<CaseRow | null> =>
   (await db.selectFrom("cases").select(CASE_COLUMNS).where("id", "=", id).executeTakeFirst()) ?? null;
