@@ -117,7 +117,7 @@ describe("predict for people", () => {
 
 describe("predict refuses", () => {
   it.each([
-    ["wegde=2deg", /there is no adjuster "wegde" in this case; did you mean "wedge"\?/],
+    ["wegde=2deg", /there is no adjuster "wegde" in this case; most likely "wedge" is meant \(allowed: /],
     ["wedge=2mm", /"2mm" is in the wrong unit; "wedge" takes degrees, so write wedge=2deg/],
     ["wedge=2", /"2" has no unit; "wedge" takes degrees/],
     ["wedge=8deg", /8° is beyond what "wedge" has in stock; write from -3 to 3°/],

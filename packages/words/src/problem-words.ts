@@ -43,7 +43,3 @@ export function choices(
   const all = numbers.any(allowed);
   return suggestion === undefined ? words.write(all) : words.meant(suggestion, all);
 }
-
-/** A suggestion before the remedy, where there is one. */
-export const near = (suggestion: string | undefined, say: (suggestion: string) => string): string =>
-  suggestion === undefined ? "" : `${say(suggestion)} `;

@@ -1,8 +1,9 @@
 import type { CorrectionWords } from "../correction-words.js";
-import { near, written } from "../problem-words.js";
+import { choices, written } from "../problem-words.js";
 import { instructions } from "./correction-instructions.js";
 import { limits } from "./correction-limits.js";
 import { reasons } from "./correction-reasons.js";
+import { CHOICES } from "./problems.js";
 
 const KINDS: Readonly<Record<string, string>> = {
   angle: "an angle",
@@ -12,7 +13,6 @@ const KINDS: Readonly<Record<string, string>> = {
   rotation: "a speed of rotation",
 };
 const SAMPLE = { deg: "2deg", mm: "6mm", step: "1step" } as const;
-const didYouMean = (suggestion: string): string => `did you mean "${suggestion}"?`;
 const UNITS = { deg: "degrees", mm: "millimetres", step: "spline steps" } as const;
 const SUFFIX = { deg: "°", mm: " mm", step: "" } as const;
 
@@ -23,8 +23,7 @@ export const correction: CorrectionWords = {
   changeProblems: {
     "change-form": ({ got }) => `"${got}" is not a change; write ID=AMOUNT, such as wedge=2deg, spacer=-6mm or front=1step`,
     "no-adjusters": () => 'the case lists nothing that could be adjusted; add at least one entry to "adjusters" with its stock',
-    "unknown-adjuster": ({ got, allowed, suggestion }, n) =>
-      `there is no adjuster "${got}" in this case; ${near(suggestion, didYouMean)}write ${n.any(allowed)}`,
+    "unknown-adjuster": ({ got, ...which }, n) => `there is no adjuster "${got}" in this case; ${choices(which, n, CHOICES)}`,
     "adjuster-twice": ({ adjuster }) => `"${adjuster}" is given more than once; give its whole amount once`,
     "unit-missing": ({ adjuster, got, expected }) =>
       `"${got}" has no unit; "${adjuster}" takes ${UNITS[expected]}, so write ${adjuster}=${SAMPLE[expected]}`,

@@ -40,7 +40,8 @@ const BOUNDS = {
   below: (n: string) => `less than ${n}`,
   and: "and",
 };
-const CHOICES = {
+/** How what may stand in a place is put. */
+export const CHOICES = {
   write: (allowed: string) => `write ${allowed}`,
   meant: (suggestion: string, allowed: string) => `most likely "${suggestion}" is meant (allowed: ${allowed})`,
 };

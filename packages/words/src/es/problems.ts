@@ -40,7 +40,8 @@ const BOUNDS = {
   below: (n: string) => `menor que ${n}`,
   and: "y",
 };
-const CHOICES = {
+/** How what may stand in a place is put. */
+export const CHOICES = {
   write: (allowed: string) => `escriba ${allowed}`,
   meant: (suggestion: string, allowed: string) => `lo más probable es que sea "${suggestion}" (se admite: ${allowed})`,
 };
