@@ -141,6 +141,30 @@ describe("listen for people", () => {
   });
 });
 
+describe("listen --figure", () => {
+  it("draws what was heard in the language of the words, whole or not at all", async () => {
+    const base = ["listen", "drive.csv", "--case", "case.json", "--gear", "5"];
+    const { code, err } = await program.run([...base, "--figure", "heard.svg"]);
+    expect([code, err]).toEqual([0, "heard.svg written.\n"]);
+    const svg = readFileSync(program.path("heard.svg"), "utf8");
+    expect(svg).toMatch(/^<svg [^>]*aria-label="How hard it shook, by order"/);
+    for (const name of ["Shaft 1", "Wheel 1", "the verdict"]) expect(svg).toContain(`>${name}</text>`);
+    await program.run([...base, "--figure", "oido.svg", "--lang", "es"]);
+    expect(readFileSync(program.path("oido.svg"), "utf8")).toContain("Árbol 1");
+    const refused = await program.run([...base, "--figure", "nowhere/heard.svg"]);
+    expect([refused.code, refused.out]).toEqual([2, ""]);
+    expect(refused.err).toMatch(/nowhere\/heard\.svg: the folder is not there/);
+  });
+
+  it("marks where an order above half the sampling rate would show", async () => {
+    const sensor = { rate: 100, filter: null, noise: 0.01, offset: 0, drift: 0, fullScale: null, resolution: 0 };
+    await writeFile(program.path("slow-drawn.csv"), writeCsv(recordingOf(drive({ sensor })), { separator: ",", decimal: "." }));
+    const args = ["slow-drawn.csv", "--case", "case.json", "--gear", "5", "--speed-from", "speed_mps", "--figure", "slow.svg"];
+    expect((await program.run(["listen", ...args])).code).toBe(0);
+    expect(readFileSync(program.path("slow.svg"), "utf8")).toContain("folded back");
+  });
+});
+
 describe("listen refuses", () => {
   const refusal = async (...args: string[]): Promise<readonly [number | null, string]> => {
     const { code, out, err } = await program.run(["listen", ...args]);
@@ -163,6 +187,7 @@ describe("listen refuses", () => {
     ["a missing speed file", ["drive.csv", "--speed-file", "gone.csv"], /gone\.csv: there is no such file/],
     ["an unknown gear", ["drive.csv", "--gear", "9"], /--gear: there is no gear "9"/],
     ["a tachometer on nothing that turns", ["turbine.csv"], /tachometer on "turbine", which does not turn on this vehicle/],
+    ["a picture of an unknown kind", ["drive.csv", "--figure", "out.png"], /--figure: "out.png" does not end in \.svg/],
   ])("%s with exit 2 and one line", async (_, args, says) => {
     writeFileSync(program.path("empty.csv"), "");
     writeFileSync(

@@ -1,6 +1,7 @@
 import type { Verdict } from "@halfturn/engine/analysis";
 import type { JointKind } from "@halfturn/engine/kinematics";
 import type { CommonPart } from "@halfturn/words";
+import type { VibrationLabels } from "./vibration/vibration-labels.js";
 
 /** How the language of the reader writes numbers. Angles in degrees, accelerations in rad/s2, lengths in millimetres. */
 export interface FigureNumbers {
@@ -91,6 +92,8 @@ export interface FigureLabels {
   /** At which speed the numbers at line ends are frequencies. */
   readonly numbersAt: (speed: string) => string;
   readonly shadedComplaint: (from: string, to: string) => string;
+
+  readonly vibration: VibrationLabels;
 
   /** "name: what", for the description read aloud. */
   readonly item: (name: string, what: string) => string;

@@ -14,4 +14,7 @@ export * from "./figure-labels.js";
 export type { FigureOptions } from "./figure-options.js";
 export * from "./phasing/phasing-view.js";
 export type { ThemeName } from "./theme.js";
+export * from "./vibration/picture-of-attribution.js";
+export * from "./vibration/vibration-map.js";
+export * from "./vibration/vibration-picture.js";
 export * from "./words/labels-of.js";

@@ -85,5 +85,17 @@ export const SAMPLE_LABELS: FigureLabels = {
   turningParts: { wheel: "Wheel", "propeller-shaft": "Shaft", "transfer-shaft": "Transfer shaft", engine: "Engine" },
   numbersAt: (speed) => `Numbers: Hz at ${speed}, upright line`,
   shadedComplaint: (from, to) => `Shaded: the complaint, ${from} to ${to}`,
+  vibration: {
+    title: "How hard it shook, by order",
+    orderAxis: "Times per turn of the propeller shaft",
+    timeAxis: "Upward: time, s",
+    channel: (channel) => `Channel ${channel}`,
+    darkest: (amplitude) => `Darkest: from ${amplitude}`,
+    eachHalf: "each lighter shade half of it",
+    shareOfScale: "of full scale",
+    verdict: "the verdict",
+    foldedBack: "folded back: where it would show",
+    explains: (share) => `explains ${share}`,
+  },
   item: (name, what) => `${name}: ${what}`,
 };

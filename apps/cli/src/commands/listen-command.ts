@@ -17,6 +17,7 @@ export function listenCommand(terminal: Terminal): Command<CliContext> {
         speedFrom: textFlag(listening.flags.speedFrom, "COLUMN"),
         speedFile: textFlag(listening.flags.speedFile, "FILE"),
         gear: textFlag(terminal.flags.gear, "LABEL"),
+        figure: { kind: "parsed", parse: parsePicture, brief: listening.flags.figure, placeholder: "FILE", optional: true },
         json: switchFlag(terminal.flags.json),
         lang: langFlag(terminal),
       },
@@ -24,4 +25,10 @@ export function listenCommand(terminal: Terminal): Command<CliContext> {
     },
     docs: { brief: listening.brief, fullDescription: helpText(listening.description) },
   });
+}
+
+/** The name of a picture. Throwing is how a flag's parser reports. */
+function parsePicture(this: CliContext, input: string): string {
+  if (input.toLowerCase().endsWith(".svg")) return input;
+  throw new Error(this.words.terminal.listening.figureKind);
 }

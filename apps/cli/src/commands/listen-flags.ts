@@ -6,6 +6,7 @@ export interface ListenFlags {
   readonly speedFrom?: string;
   readonly speedFile?: string;
   readonly gear?: string;
+  readonly figure?: string;
   readonly json: boolean;
   readonly lang?: Language;
 }

@@ -1,14 +1,18 @@
-import { noteText } from "@halfturn/words";
+import { noteText, signalFaultText } from "@halfturn/words";
+import { writeFault } from "../files/file-fault.js";
 import { fileName, readCase } from "../files/read-case.js";
-import { listenTo } from "../listen/listen-to.js";
-import { withProgress } from "../listen/with-progress.js";
+import { writeWhole } from "../files/write-whole.js";
+import { type Heard, type ListenRequest, listenTo } from "../listen/listen-to.js";
+import type { Refusal } from "../listen/refusal.js";
+import { vibrationFigure } from "../listen/vibration-figure.js";
 import { type CliContext, fail } from "../program/context.js";
-import { BAD_USE, STOPPED } from "../program/exit-code.js";
+import { BAD_USE, STOPPED, UNANSWERED } from "../program/exit-code.js";
+import { withProgress } from "../program/with-progress.js";
 import { heardLines } from "../render/heard.js";
 import { pageWidth } from "../render/wrap.js";
 import type { ListenFlags } from "./listen-flags.js";
 
-/** Says which rotating part a recorded vibration follows, for people or as the JSON contract. */
+/** Says which rotating part a recorded vibration follows, for people or as the JSON contract, and draws it. */
 export async function runListen(this: CliContext, flags: ListenFlags, recording: string): Promise<void> {
   const { words, paint } = this;
   const { listening } = words.terminal;
@@ -16,14 +20,36 @@ export async function runListen(this: CliContext, flags: ListenFlags, recording:
   if (!read.ok) return fail(this, BAD_USE, read.lines);
   const { channel, speedFrom, speedFile, gear } = flags;
   const request = { recording, document: read.case, caseName: fileName(flags.case, words), channel, speedFrom, speedFile, gear };
-  const heard = await withProgress(this, { quiet: flags.json, say: listening.progress }, (work) => listenTo(request, words, work));
+  const heard = await heardAndDrawn(request, flags, this);
   if (heard === "stopped") return fail(this, STOPPED, [listening.stopped]);
   if (!heard.ok) return fail(this, heard.code, heard.lines);
   if (flags.json) {
     for (const note of heard.notes) this.process.stderr.write(`${noteText(words.orders, note, words.numbers)}\n`);
     this.process.stdout.write(`${JSON.stringify(heard.json, null, 2)}\n`);
-    return;
+  } else {
+    const view = { words, paint, width: pageWidth(this.process.stdout.columns) };
+    this.process.stdout.write(`${heardLines(heard, read.case, view).join("\n")}\n`);
   }
-  const view = { words, paint, width: pageWidth(this.process.stdout.columns) };
-  this.process.stdout.write(`${heardLines(heard, read.case, view).join("\n")}\n`);
+  if (flags.figure !== undefined) this.process.stderr.write(`${listening.figureWritten(flags.figure)}\n`);
+}
+
+/** Listens, and writes the picture where one is wanted; a picture that cannot be written refuses the whole. */
+async function heardAndDrawn(
+  request: ListenRequest,
+  { json, figure }: ListenFlags,
+  context: CliContext,
+): Promise<Heard | Refusal | "stopped"> {
+  const { words } = context;
+  return withProgress(context, { quiet: json, say: words.terminal.listening.progress }, async (work) => {
+    const heard = await listenTo(request, words, work);
+    if (!heard.ok || figure === undefined) return heard;
+    const drawn = await vibrationFigure(heard, request.document, words, work);
+    if (!drawn.ok) return { ok: false, code: UNANSWERED, lines: [`${figure}: ${signalFaultText(words.vibration, drawn, words.numbers)}`] };
+    try {
+      await writeWhole(figure, `${drawn.value}\n`, "replace", context.newId());
+    } catch (error) {
+      return { ok: false, code: BAD_USE, lines: [writeFault(error, figure, words.terminal)] };
+    }
+    return heard;
+  });
 }

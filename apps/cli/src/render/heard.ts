@@ -10,6 +10,8 @@ import { verdictLines } from "./verdict-lines.js";
 import type { View } from "./view.js";
 import { wrap } from "./wrap.js";
 
+/** Half of the last digit that is shown. */
+const LEAST_CORRECTION = 0.0005;
 /** Findings that are told in a part of their own. */
 const TOLD = new Set(["attribution.order-not-observable", "attribution.coincidence"]);
 
@@ -44,7 +46,7 @@ function groundLines({ json, names, speedColumn, gear, notes }: Heard, view: Vie
   const sentences = [
     listening.measured(numbers.all(names), speedColumn, gear),
     listening.turned(numbers.plain(json.wheelTurns, 0), numbers.plain(json.bandHz, 0)),
-    ...(corrected === null
+    ...(corrected === null || Math.abs(corrected) < LEAST_CORRECTION
       ? []
       : [listening.speedCorrected(`${corrected < 0 ? "-" : "+"}${numbers.plain(Math.abs(corrected) * 100, 1)} %`)]),
     ...notes.map((note) => noteText(orders, note, numbers)),

@@ -52,5 +52,17 @@ export const es: FigureWords = {
   turningParts: { wheel: "Rueda", "propeller-shaft": "Árbol", "transfer-shaft": "Árbol transfer.", engine: "Motor" },
   numbersAt: (speed) => `Números: Hz a ${speed}, línea vertical`,
   shadedComplaint: (from, to) => `Sombreado: la queja, de ${from} a ${to}`,
+  vibration: {
+    title: "Cuánto vibró, por órdenes",
+    orderAxis: "Veces por vuelta del árbol de transmisión",
+    timeAxis: "Hacia arriba: tiempo, s",
+    channel: (channel) => `Canal ${channel}`,
+    darkest: (amplitude) => `El más oscuro: desde ${amplitude}`,
+    eachHalf: "cada tono más claro, la mitad",
+    shareOfScale: "del fondo de escala",
+    verdict: "el veredicto",
+    foldedBack: "plegado: donde se vería",
+    explains: (share) => `explica el ${share}`,
+  },
   item: (name, what) => `${name}: ${what}`,
 };

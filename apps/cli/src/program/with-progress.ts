@@ -1,5 +1,5 @@
 import type { LongWork } from "@halfturn/engine/uncertainty";
-import type { CliContext } from "../program/context.js";
+import type { CliContext } from "./context.js";
 
 /** Erases the line from the cursor on. */
 const ERASE = "\r\u001B[K";
