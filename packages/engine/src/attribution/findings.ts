@@ -36,6 +36,7 @@ export function findingsOf(evidence: Evidence, result: Omit<Attribution, "findin
           }),
         ]
       : []),
+    ...alsoLarge(result),
     ...result.resonances.map(({ frequency, excitedBy, share }) =>
       warn("attribution.resonance", { frequencyHz: frequency, excitedBy, ...(share === null ? {} : { energyShare: share }) }),
     ),
@@ -84,6 +85,17 @@ function abstentions({
     } as const;
     return warn(code[reason], names(first, other));
   });
+}
+
+/** An order beside the one that is named, at least half as strong in energy, and elsewhere. */
+const ALSO = 0.5;
+
+function alsoLarge({ verdict, contributions }: Omit<Attribution, "findings">): readonly AttributionFinding[] {
+  const named = contributions.find((one) => verdict !== null && sameOrder(one, verdict));
+  if (named === undefined) return [];
+  return contributions.flatMap((one) =>
+    sameOrder(one, named) || (one.share ?? 0) < ALSO * (named.share ?? 0) ? [] : [warn("attribution.several", names(named, one))],
+  );
 }
 
 function speedFindings({ run, followed, input }: Evidence): readonly AttributionFinding[] {

@@ -3,6 +3,7 @@ import { followRidge, overNoise } from "../signal/ridge.js";
 import { type ShaftAngle, shaftAngleFromSpeeds } from "../signal/shaft-angle.js";
 import { presence } from "./cause-probabilities.js";
 import type { ReferenceShaft } from "./input.js";
+import { lockPhase } from "./lock-phase.js";
 import type { Run } from "./run.js";
 import { scaledSteps } from "./scaled-steps.js";
 
@@ -39,13 +40,15 @@ const MOST_READINGS = 4;
 export function* followSpeed(run: Run, reference: ReferenceShaft): Generator<number, FollowedSpeed> {
   const { looseness, perWheelTurn } = reference;
   const orders = run.lines.filter(({ observable }) => observable).map(({ perTurn }) => perTurn);
-  const first = yield* scaledSteps(mapOf(run, reference.angle, perWheelTurn, orders, looseness), 0, 0.5);
+  const first = yield* scaledSteps(mapOf(run, reference.angle, perWheelTurn, orders, looseness), 0, 0.4);
   if (first === null) return { angle: reference.angle, readings: [{ scale: 1, weight: 1 }] };
   const [leader] = peaksNear(first, orders, looseness);
   const angle = leader === undefined ? reference.angle : straightened(first, leader.order, looseness, reference.angle);
-  const second =
-    leader === undefined ? first : ((yield* scaledSteps(mapOf(run, angle, perWheelTurn, orders, looseness), 0.5, 0.5)) ?? first);
-  return { angle, readings: readingsOf(peaksNear(second, orders, looseness), orders, looseness, resolution(second)) };
+  const locked = leader && (yield* scaledSteps(lockPhase(run.readers, angle, leader.order, perWheelTurn), 0.4, 0.2));
+  const set = locked ?? angle;
+  const second = leader && (yield* scaledSteps(mapOf(run, set, perWheelTurn, orders, looseness), 0.6, 0.4));
+  const last = second ?? first;
+  return { angle: set, readings: readingsOf(peaksNear(last, orders, looseness), orders, looseness, resolution(last)) };
 }
 
 interface WhitenedMap {

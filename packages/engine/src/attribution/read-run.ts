@@ -104,6 +104,9 @@ export function believed({ channels }: AttributionInput): readonly number[] {
 const meanOver = (channels: readonly number[], value: (channel: number) => number): number =>
   channels.reduce((sum, channel) => sum + value(channel) / channels.length, 0);
 
+/** Another place for the sensor gives other shares: two that differ by less than about this are alike (common practice, no source). */
+const ALIKE = 0.1;
+
 /** Shares are of each channel's own sum of squares, and the channels count alike. */
 function evidenceOf(
   meanSquares: readonly (MeanSquare | null)[],
@@ -125,5 +128,11 @@ function evidenceOf(
     count += found.blocks;
     freedom += found.freedom;
   }
-  return { share, u: Math.sqrt(variance), noiseUnits, blocks: Math.max(1, count), freedom: Math.max(1, freedom) };
+  return {
+    share,
+    u: Math.hypot(Math.sqrt(variance), ALIKE * share),
+    noiseUnits,
+    blocks: Math.max(1, count),
+    freedom: Math.max(1, freedom),
+  };
 }

@@ -1,6 +1,6 @@
+import { angleThrough } from "./angle-through.js";
 import { cleanPulses, type PulseNote } from "./clean-pulses.js";
-import { cubicThrough, parabolicSlopes } from "./piecewise-polynomial.js";
-import { type ShaftAngle, shaftAngleOf } from "./shaft-angle.js";
+import type { ShaftAngle } from "./shaft-angle.js";
 import { type SignalResult, signalFault, signalValue } from "./signal-fault.js";
 
 /** A shaft's angle from its pulses, and what had to be put right. */
@@ -26,17 +26,7 @@ export function shaftAngleFromPulses(pulses: Float64Array, perTurn: number): Sig
   const { times, steps, notes } = cleanPulses(pulses);
   if (times.length < 3) return signalFault("shaft-angle.too-few-pulses", "pulses", { pulses: times.length });
   const angles = steps.map((step) => (2 * Math.PI * step) / perTurn);
-  return signalValue({ angle: shaftAngleOf(cubicThrough(times, angles, keptRising(times, angles))), notes });
-}
-
-/** Slopes of the quadratics, held within what keeps the angle rising (Fritsch and Carlson 1980): 0 to three times the smaller secant beside. */
-function keptRising(times: Float64Array, angles: Float64Array): Float64Array {
-  const last = times.length - 1;
-  const secant = (i: number): number =>
-    ((angles[i + 1] as number) - (angles[i] as number)) / ((times[i + 1] as number) - (times[i] as number));
-  return parabolicSlopes(times, angles).map((slope, i) =>
-    Math.min(Math.max(slope, 0), 3 * Math.min(secant(Math.max(0, i - 1)), secant(Math.min(last - 1, i)))),
-  );
+  return signalValue({ angle: angleThrough(times, angles), notes });
 }
 
 /**

@@ -1,0 +1,108 @@
+import { angleThrough } from "../signal/angle-through.js";
+import type { SampleReader } from "../signal/sample-reader.js";
+import type { ShaftAngle } from "../signal/shaft-angle.js";
+
+/** Turns of the wheel in a window, and from one to the next. Lines within half a wheel order of the one that is followed pull at it. */
+const WINDOW = 4;
+const HOP = 2;
+/** Neighbouring windows of noise agree by a sixth; of a clear line, nearly wholly. */
+const AGREEING = 0.7;
+
+/**
+ * Sets an angle right by the phase of one clear order, `order` cycles per turn: where the order runs ahead of the angle, the angle is moved on. The order must be
+ * known to a quarter of a wheel order. Null where its phase is not clear, or the run too short; yields the share done.
+ */
+export function* lockPhase(
+  readers: readonly SampleReader[],
+  angle: ShaftAngle,
+  order: number,
+  perWheelTurn: number,
+): Generator<number, ShaftAngle | null> {
+  const [first] = readers;
+  if (first === undefined) return null;
+  const turn = 2 * Math.PI * perWheelTurn;
+  const [from, to] = [Math.max(angle.start, first.start), Math.min(angle.end, first.start + (first.length - 1) / first.rate)];
+  const [begin, end] = [angle.angleAt(from), angle.angleAt(to)];
+  const count = Math.floor((end - begin - WINDOW * turn) / (HOP * turn)) + 1;
+  if (count < 4) return null;
+  const angles = new Float64Array(count);
+  const phases = new Float64Array(count);
+  let before: readonly Phasor[] = [];
+  let agreement = 0;
+  for (let i = 0; i < count; i++) {
+    const low = begin + i * HOP * turn;
+    angles[i] = low + (WINDOW / 2) * turn;
+    const now = readers.map((reader) => phasorOf(reader, angle, order, low, low + WINDOW * turn));
+    if (i > 0) {
+      const step = stepBetween(before, now);
+      agreement += step.agreement / (count - 1);
+      phases[i] = (phases[i - 1] as number) + step.phase;
+    }
+    before = now;
+    if (i % 8 === 0) yield i / count;
+  }
+  if (agreement < AGREEING) return null;
+  const times = angles.map(angle.timeOf);
+  const moved = smoothed(phases).map((phase, i) => (angles[i] as number) + phase / order);
+  return wholeRun(angle, times, moved);
+}
+
+interface Phasor {
+  readonly re: number;
+  readonly im: number;
+}
+
+function phasorOf(reader: SampleReader, angle: ShaftAngle, order: number, low: number, high: number): Phasor {
+  const a = Math.max(0, Math.ceil((angle.timeOf(low) - reader.start) * reader.rate));
+  const b = Math.min(reader.length, Math.floor((angle.timeOf(high) - reader.start) * reader.rate));
+  const samples = new Float64Array(Math.max(0, b - a));
+  reader.read(a, samples);
+  let mean = 0;
+  for (const x of samples) mean += x / samples.length;
+  let [re, im] = [0, 0];
+  for (let n = 0; n < samples.length; n++) {
+    const turned = angle.angleAt(reader.start + (a + n) / reader.rate);
+    const weight = (0.5 - 0.5 * Math.cos((2 * Math.PI * (n + 0.5)) / samples.length)) * ((samples[n] as number) - mean);
+    re += weight * Math.cos(order * turned);
+    im -= weight * Math.sin(order * turned);
+  }
+  return { re, im };
+}
+
+/** By how much the phase went on from one window to the next, all channels together, and how well they agree that it is the same line. */
+function stepBetween(before: readonly Phasor[], now: readonly Phasor[]): { readonly phase: number; readonly agreement: number } {
+  let [re, im, was, is] = [0, 0, 0, 0];
+  for (const [i, b] of now.entries()) {
+    const a = before[i] as Phasor;
+    re += b.re * a.re + b.im * a.im;
+    im += b.im * a.re - b.re * a.im;
+    was += a.re ** 2 + a.im ** 2;
+    is += b.re ** 2 + b.im ** 2;
+  }
+  return { phase: Math.atan2(im, re), agreement: was > 0 && is > 0 ? Math.hypot(re, im) / Math.sqrt(was * is) : 0 };
+}
+
+const smoothed = (values: Float64Array): Float64Array =>
+  values.map((value, i) =>
+    i === 0 || i === values.length - 1 ? value : ((values[i - 1] as number) + 2 * value + (values[i + 1] as number)) / 4,
+  );
+
+/** Before the first window's middle and behind the last's the old angle goes on. Null where the correction would turn the shaft backwards. */
+function wholeRun(angle: ShaftAngle, times: Float64Array, moved: Float64Array): ShaftAngle | null {
+  const last = times.length - 1;
+  const ahead = (i: number): number => (moved[i] as number) - angle.angleAt(times[i] as number);
+  const inner = (time: number): boolean => time > angle.start && time < angle.end;
+  const before = Array.from({ length: EDGE }, (_, k) => angle.start + (((times[0] as number) - angle.start) * k) / EDGE);
+  const behind = Array.from({ length: EDGE }, (_, k) => (times[last] as number) + ((angle.end - (times[last] as number)) * (k + 1)) / EDGE);
+  const allTimes = [...before, ...times, ...behind];
+  const allAngles = [...before.map((t) => angle.angleAt(t) + ahead(0)), ...moved, ...behind.map((t) => angle.angleAt(t) + ahead(last))];
+  if (!times.every(inner) || allAngles.some((value, i) => i > 0 && !(value > (allAngles[i - 1] as number)))) return null;
+  const zero = allAngles[0] as number;
+  return angleThrough(
+    Float64Array.from(allTimes),
+    Float64Array.from(allAngles, (value) => value - zero),
+  );
+}
+
+/** Places at which the old angle is taken over at either end. */
+const EDGE = 4;
