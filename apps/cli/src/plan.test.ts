@@ -133,6 +133,7 @@ describe("plan for people", () => {
     const { code, out } = await plan("pulled-out.json");
     expect(code).toBe(0);
     expect(out).toMatch(/the slip spline of Rear section would be pulled out by/);
+    expect(await plan("pulled-out.json", "--show", "1")).toEqual({ code: 2, out: "", err: "--show: there is no plan 1; there is none\n" });
   });
 
   it("names the missing tape measures and what each would bring", async () => {

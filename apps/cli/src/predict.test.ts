@@ -156,6 +156,9 @@ describe("predict refuses", () => {
     const refused = await predict("hanging.json", "--change", "wedge=1deg");
     expect([refused.code, refused.out]).toEqual([1, ""]);
     expect(refused.err).toMatch(/--accept gauging\.wheels-hanging/);
+    const bytes = readFileSync(program.path("hanging.json"), "utf8");
+    const mistyped = await predict("hanging.json", "--change", "wegde=1deg", "--accept", "gauging.wheels-hanging");
+    expect([mistyped.code, readFileSync(program.path("hanging.json"), "utf8")]).toEqual([2, bytes]);
     const accepted = await predict("hanging.json", "--change", "wedge=1deg", "--accept", "gauging.wheels-hanging");
     expect([accepted.code, accepted.err]).toEqual([0, "Accepted gauging.wheels-hanging: recorded in hanging.json.\n"]);
     expect(JSON.parse(readFileSync(program.path("hanging.json"), "utf8")).acceptedFindings).toMatchObject([

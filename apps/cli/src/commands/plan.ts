@@ -1,5 +1,6 @@
 import { planToJson, predictionToJson, recordCorrection, serialise } from "@halfturn/casefile";
 import { type PlanOptions, type PlanResult, predict, reason } from "@halfturn/engine/correction";
+import type { Terminal } from "@halfturn/words";
 import { refuse } from "../correction/correction-refusal.js";
 import { groundFindings } from "../correction/ground-findings.js";
 import { keptAdjusters } from "../correction/kept-adjusters.js";
@@ -35,12 +36,9 @@ export async function runPlan(this: CliContext, flags: PlanFlags, path: string):
   if (found === "stopped") return fail(this, STOPPED, [words.correction.stopped]);
   if (!found.ok) return refuse(found.reasons, findings, document, path, this);
   const plans = found.value;
-  for (const flag of ["show", "choose"] as const) {
-    const number = flags[flag];
-    if (number !== undefined && number > plans.plans.length) {
-      return fail(this, BAD_USE, [words.terminal.usage.noSuchPlan(flag, number, plans.plans.length)]);
-    }
-  }
+  const wrong = wrongNumber(flags, plans, words.terminal);
+  if (wrong !== null) return fail(this, BAD_USE, [wrong]);
+  if (!(await prepared.record())) return;
   if (flags.choose !== undefined && !(await choosePlan(flags.choose, plans, prepared, path, this))) return;
 
   const json = planToJson(plans, basis);
@@ -64,6 +62,15 @@ export async function runPlan(this: CliContext, flags: PlanFlags, path: string):
   this.process.stdout.write(`${planLines(page, view).join("\n")}\n`);
 }
 
+/** Why a plan cannot be shown or chosen by its number; null where all is well. */
+function wrongNumber(flags: PlanFlags, { plans }: PlanResult, { usage }: Terminal): string | null {
+  for (const flag of ["show", "choose"] as const) {
+    const number = flags[flag];
+    if (number !== undefined && number > plans.length) return usage.noSuchPlan(flag, number, plans.length);
+  }
+  return flags.choose !== undefined && plans[flags.choose - 1]?.changes.length === 0 ? usage.nothingToRecord(flags.choose) : null;
+}
+
 /** Writes the plan into the case file, whole or not at all. False once a refusal was printed. */
 async function choosePlan(
   number: number,
@@ -74,10 +81,8 @@ async function choosePlan(
 ): Promise<boolean> {
   const { words } = context;
   const plan = plans[number - 1];
-  if (!plan || plan.changes.length === 0) {
-    fail(context, BAD_USE, [words.terminal.usage.nothingToRecord(number)]);
-    return false;
-  }
+  // The number was checked against the plans before.
+  if (!plan) throw new RangeError(`no plan ${number}`);
   const { document, input, chosen } = basis;
   const out = leftOut.map(({ params }) => params.driveline);
   const spoke = chosen.filter(({ driveline }) => !out.includes(document.drivelines[driveline]?.id));

@@ -24,6 +24,7 @@ export async function runPredict(this: CliContext, flags: PredictFlags, path: st
   }
   const after = predict(basis.input, changes.changes);
   if (!after.ok) return refuse(after.reasons, findings, basis.document, path, this);
+  if (!(await prepared.record())) return;
   const json = predictionToJson(after.value, basis);
   if (flags.json) {
     this.process.stdout.write(`${JSON.stringify(json, null, 2)}\n`);

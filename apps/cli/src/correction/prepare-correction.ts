@@ -21,9 +21,11 @@ export interface PreparedCorrection {
   readonly asRead: Case;
   readonly basis: CorrectionBasis;
   readonly findings: readonly Finding[];
+  /** Writes what was accepted into the case and says so: only once an answer is there. False once a refusal was printed. */
+  readonly record: () => Promise<boolean>;
 }
 
-/** Reads a case, chooses its gaugings and records what was accepted; null once a refusal was printed. */
+/** Reads a case, chooses its gaugings and takes in what is accepted, with nothing written yet; null once a refusal was printed. */
 export async function prepareCorrection(flags: CorrectionFlags, path: string, context: CliContext): Promise<PreparedCorrection | null> {
   const { words } = context;
   const read = await readCase(path, context);
@@ -39,14 +41,18 @@ export async function prepareCorrection(flags: CorrectionFlags, path: string, co
   }
   const gauged = before.input.drivelines.map(({ poses }) => ({ analysis: { findings: poses.findings } }));
   const acceptance: Acceptance = acceptStops(flags.accept ?? [], gauged, read.case, path, context);
-  try {
-    await recordAcceptance(acceptance, read.case, path, context);
-  } catch (error) {
-    return refused(BAD_USE, [writeFault(error, path, words.terminal)], context);
-  }
-  for (const line of acceptance.lines) context.process.stderr.write(`${line}\n`);
   const basis = acceptance.accepted.length === 0 ? before : basisOf(acceptance.document);
-  return { asRead: read.case, basis, findings: gauged.flatMap(({ analysis }) => analysis.findings) };
+  const record = async (): Promise<boolean> => {
+    try {
+      await recordAcceptance(acceptance, read.case, path, context);
+    } catch (error) {
+      fail(context, BAD_USE, [writeFault(error, path, words.terminal)]);
+      return false;
+    }
+    for (const line of acceptance.lines) context.process.stderr.write(`${line}\n`);
+    return true;
+  };
+  return { asRead: read.case, basis, findings: gauged.flatMap(({ analysis }) => analysis.findings), record };
 }
 
 function refused(exitCode: typeof UNANSWERED | typeof BAD_USE, lines: readonly string[], context: CliContext): null {

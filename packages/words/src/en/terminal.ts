@@ -84,7 +84,7 @@ export const terminal: Terminal = {
     keepUnknown: (input, near, allowed) =>
       `--keep: there is no adjuster and no kind "${input}"${near === "" ? `; write ${allowed}` : typed(near)}`,
     noSuchPlan: (flag, number, count) =>
-      `--${flag}: there is no plan ${number}; ${count === 1 ? "there is one only" : `write a number from 1 to ${count}`}`,
+      `--${flag}: there is no plan ${number}; ${count < 2 ? `there is ${count === 0 ? "none" : "one only"}` : `write a number from 1 to ${count}`}`,
     nothingToRecord: (number) => `--choose: plan ${number} changes nothing, so there is nothing to record; choose another or leave it out`,
     chooseNeedsFile: "--choose: standard input cannot be written back; name a case file",
     roadSpeed: (least, most) => `is not a road speed from ${least} to ${most} km/h; write one such as 105 or 65mph`,

@@ -84,7 +84,7 @@ export const terminal: Terminal = {
     keepUnknown: (input, near, allowed) =>
       `--keep: no hay elemento de ajuste ni clase "${input}"${near === "" ? `; escriba ${allowed}` : typed(near)}`,
     noSuchPlan: (flag, number, count) =>
-      `--${flag}: no hay plan ${number}; ${count === 1 ? "solo hay uno" : `escriba un número de 1 a ${count}`}`,
+      `--${flag}: no hay plan ${number}; ${count < 2 ? (count === 0 ? "no hay ninguno" : "solo hay uno") : `escriba un número de 1 a ${count}`}`,
     nothingToRecord: (number) => `--choose: el plan ${number} no cambia nada, así que no hay nada que anotar; elija otro o quítelo`,
     chooseNeedsFile: "--choose: la entrada estándar no se puede reescribir; nombre un caso",
     roadSpeed: (least, most) => `no es una velocidad de ${least} a ${most} km/h; escriba una como 105 o 65mph`,
