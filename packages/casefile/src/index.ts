@@ -15,3 +15,4 @@ export type * from "./schema/case.js";
 export { CASE_FORMAT, CASE_VERSION, caseSchema } from "./schema/case-schema.js";
 export { placeOnShaft, placesOf, shaftsOf } from "./schema/place-on-shaft.js";
 export { serialise } from "./serialise/serialise.js";
+export * from "./turning/index.js";

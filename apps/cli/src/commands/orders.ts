@@ -1,8 +1,6 @@
-import type { Problem } from "@halfturn/casefile";
+import { complaintReach, type Problem, turningAt } from "@halfturn/casefile";
 import { noteText, problemText } from "@halfturn/words";
 import { fileName, readCase } from "../files/read-case.js";
-import { complaintReach } from "../orders/complaint-reach.js";
-import { turningAt } from "../orders/turning-at.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
 import { ordersLines } from "../render/orders.js";

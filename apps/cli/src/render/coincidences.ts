@@ -1,6 +1,5 @@
-import type { CoincidenceJson } from "@halfturn/casefile";
+import type { CoincidenceJson, Turning } from "@halfturn/casefile";
 import type { NameOf } from "@halfturn/words";
-import type { Turning } from "../orders/turning-at.js";
 import type { View } from "./view.js";
 import { wrap } from "./wrap.js";
 

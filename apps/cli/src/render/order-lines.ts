@@ -1,6 +1,5 @@
-import type { PartJson } from "@halfturn/casefile";
+import type { ComplaintReach, PartJson } from "@halfturn/casefile";
 import type { NameOf } from "@halfturn/words";
-import type { ComplaintReach } from "../orders/complaint-reach.js";
 import { valueWithin } from "./quantity-text.js";
 import { speedText } from "./speed-text.js";
 import { table } from "./table.js";

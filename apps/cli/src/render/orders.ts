@@ -1,7 +1,5 @@
-import type { Case } from "@halfturn/casefile";
+import type { Case, ComplaintReach, Turning } from "@halfturn/casefile";
 import { type CommonPart, type NameOf, noteText } from "@halfturn/words";
-import type { ComplaintReach } from "../orders/complaint-reach.js";
-import type { Turning } from "../orders/turning-at.js";
 import { accessoryNames } from "./accessory-names.js";
 import { coincidenceLines } from "./coincidences.js";
 import { orderLines } from "./order-lines.js";

@@ -1,4 +1,4 @@
-import type { Case } from "@halfturn/casefile";
+import type { Case } from "../schema/case.js";
 import { turningAt } from "./turning-at.js";
 
 /** Where each order runs over the speeds of the complaint, Hz. */

@@ -1,5 +1,9 @@
-import { type Case, type OrdersJson, ordersToJson, type PowertrainResult, type Problem, toPowertrain } from "@halfturn/casefile";
 import { toSi } from "@halfturn/engine/units";
+import type { OrdersJson } from "../contract/orders-contract.js";
+import { ordersToJson } from "../contract/orders-to-json.js";
+import { type PowertrainResult, toPowertrain } from "../convert/to-powertrain.js";
+import type { Problem } from "../problems/index.js";
+import type { Case } from "../schema/case.js";
 
 /** How long people record at steady speed when nothing else is said. */
 const USUAL_SECONDS = 10;

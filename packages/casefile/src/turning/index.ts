@@ -1,0 +1,3 @@
+export * from "./complaint-reach.js";
+export * from "./orders-near.js";
+export * from "./turning-at.js";
