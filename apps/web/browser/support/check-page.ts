@@ -53,6 +53,8 @@ export const clippedTexts = (page: Page): Promise<readonly string[]> =>
         .join("");
       if (text === "" || element.closest("svg") || !(element as HTMLElement).checkVisibility()) continue;
       const style = getComputedStyle(element);
+      // Said to those who do not see the mark beside it.
+      if (style.clipPath !== "none") continue;
       const { left, right } = element.getBoundingClientRect();
       const shortened = style.webkitLineClamp !== "none" && style.webkitLineClamp !== "";
       const hides = (overflow: string) => overflow === "hidden" || overflow === "clip";

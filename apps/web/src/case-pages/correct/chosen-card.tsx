@@ -8,6 +8,7 @@ import { dayText } from "../shared/day-text.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
+import { gaugedSince } from "./plan-ground.js";
 import { StepsList } from "./steps-list.js";
 
 export interface ChosenCardProps {
@@ -45,7 +46,7 @@ export const ChosenCard = ({ correction, view, onMade, onNotMade, onDrop }: Chos
       <Fold key={correction.state} title={words.steps} open={!made}>
         <StepsList steps={correction.instructions ?? []} view={view} />
       </Fold>
-      {made ? <p>{words.proveNext}</p> : null}
+      {made ? <p>{gaugedSince(view.document, correction) ? words.proved : words.proveNext}</p> : null}
       <div className={styles.buttons}>
         {made ? (
           <Button kind="quiet" onPress={onNotMade}>

@@ -40,7 +40,7 @@ export interface CorrectWords {
   readonly notMade: string;
   readonly drop: string;
   readonly proveNext: string;
-  readonly cautionsHelp: string;
+  readonly proved: string;
 }
 
 export const correctWords: ByLanguage<CorrectWords> = {
@@ -83,8 +83,8 @@ export const correctWords: ByLanguage<CorrectWords> = {
     markMade: "Mark as made",
     notMade: "Not made after all",
     drop: "Not this one",
+    proved: "It was gauged again since: Prove shows how it came out.",
     proveNext: "Gauge again after the work: Prove holds it against what was foretold.",
-    cautionsHelp: "Beside each step stands the caution that belongs to it.",
   },
   es: {
     gaugeFirst: "Mida primero",
@@ -125,7 +125,7 @@ export const correctWords: ByLanguage<CorrectWords> = {
     markMade: "Marcar como hecho",
     notMade: "No se hizo al final",
     drop: "Este no",
+    proved: "Se ha medido otra vez desde entonces: Comprobar muestra cómo salió.",
     proveNext: "Mida otra vez tras el trabajo: Comprobar lo compara con lo predicho.",
-    cautionsHelp: "Junto a cada paso está la precaución que le corresponde.",
   },
 };

@@ -2,6 +2,7 @@ import type { Case } from "@halfturn/casefile";
 import { AXLE_KINDS, type Outcome, type PlanResult } from "@halfturn/engine/correction";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { planCase } from "../../worker/worker-client.js";
+import { groundOf } from "./plan-ground.js";
 
 export interface PlanWish {
   readonly maxChanges: number;
@@ -20,17 +21,6 @@ export interface PlanSearch {
 
 /** Typing a stock size asks for no plan at every key. */
 const SETTLED_MS = 400;
-
-/** All that a plan rests on; what was chosen from it, and when, does not count. */
-const groundOf = ({
-  title: _title,
-  updatedAt: _updatedAt,
-  complaint: _complaint,
-  notes: _notes,
-  corrections = [],
-  ...rest
-}: Case): string =>
-  JSON.stringify([rest, corrections.map(({ basis, changes }) => ({ basis, changes })).slice(0, -1), corrections.at(-1)?.state]);
 
 /** Kept between visits to the page, so that going to look at something else costs no new search. */
 let kept: { readonly key: string; readonly answer: Outcome<PlanResult> } | null = null;
