@@ -12,6 +12,7 @@ import { passedResonance, type Resonance, ringing } from "./resonance.js";
 import { prepareRun } from "./run.js";
 import { scaledSteps } from "./scaled-steps.js";
 import { type ChannelCheck, checkChannel } from "./sensor-checks.js";
+import { settleSlip, slipOf } from "./settle-slip.js";
 import { verdictOf } from "./verdict.js";
 
 /** Lets others run: a timer's turn, handed in because the engine knows no clock. */
@@ -39,9 +40,10 @@ export async function attribute(
   }
 }
 
-/** Shares of the work: looking at the samples, following the speed. */
+/** Shares of the work: looking at the samples, following the speed, finding what slips. */
 const CHECKED = 0.1;
 const FOLLOWED = 0.4;
+const SETTLED = 0.1;
 
 /** The work of `attribute` in pieces of some 20 ms; every `next` yields the share done. */
 export function* attributionSteps(input: AttributionInput): Generator<number, SignalResult<Attribution>> {
@@ -55,15 +57,20 @@ export function* attributionSteps(input: AttributionInput): Generator<number, Si
   }
   const { reference } = input;
   const loose = reference.looseness > 0;
+  const geared = ({ part }: { readonly part: string }): boolean =>
+    input.parts.every((one) => one.part !== part || slipOf(one, input.parts) === 0);
   const followed: FollowedSpeed = loose
-    ? yield* scaledSteps(followSpeed(run.value, reference), CHECKED, FOLLOWED - CHECKED)
+    ? yield* scaledSteps(followSpeed(run.value, reference, geared), CHECKED, FOLLOWED - CHECKED)
     : { angle: reference.angle, readings: [{ scale: 1, weight: 1 }] };
-  const fitting = loose ? FOLLOWED : CHECKED;
+  const begun = loose ? FOLLOWED : CHECKED;
+  const slip = yield* scaledSteps(settleSlip(run.value, input.parts, reference, followed), begun, SETTLED);
+  const settled = { ...input, parts: slip.parts };
+  const fitting = begun + SETTLED;
   const share = (1 - fitting) / followed.readings.length;
   const readings: RunReading[] = [];
   for (const [i, { scale }] of followed.readings.entries())
-    readings.push(yield* scaledSteps(readRun(run.value, input, followed.angle, scale), fitting + i * share, share));
-  return concluded({ input, run: run.value, followed, readings: readings as [RunReading, ...RunReading[]] }, checks);
+    readings.push(yield* scaledSteps(readRun(slip.run, settled, followed.angle, scale, slip.coincidences), fitting + i * share, share));
+  return concluded({ input: settled, run: slip.run, followed, readings: readings as [RunReading, ...RunReading[]] }, checks);
 }
 
 function concluded(evidence: Evidence, checks: readonly ChannelCheck[]): SignalResult<Attribution> {

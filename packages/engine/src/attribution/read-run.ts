@@ -39,8 +39,14 @@ export interface RunReading {
   readonly unexplainedShare: number;
 }
 
-/** Fits a run at one factor of its speed and weighs its columns; yields the share done. */
-export function* readRun(run: Run, input: AttributionInput, angle: ShaftAngle, scale: number): Generator<number, RunReading> {
+/** Fits a run at one factor of its speed and weighs its columns; yields the share done. open: pairs of orders that stay open whatever the fit says. */
+export function* readRun(
+  run: Run,
+  input: AttributionInput,
+  angle: ShaftAngle,
+  scale: number,
+  open: readonly Coincidence[],
+): Generator<number, RunReading> {
   const { reference, parts, filter } = input;
   const { blocks, unparted } = planBlocks(run, parts, reference.looseness);
   const seen = run.lines.filter(({ observable }) => observable);
@@ -75,7 +81,7 @@ export function* readRun(run: Run, input: AttributionInput, angle: ShaftAngle, s
     })),
     folded,
     none: chances.none,
-    unparted,
+    unparted: [...unparted, ...open],
     unexplainedShare: meanOver(heard, (channel) =>
       (fit.squares[channel] as number) > 0 ? Math.min(1, (fit.residualSquares[channel] as number) / (fit.squares[channel] as number)) : 1,
     ),
