@@ -9,6 +9,7 @@ import {
 import { type Attribution, type AttributionInput, attribute } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import type { LongWork } from "@halfturn/engine/uncertainty";
+import type { TimingWork } from "@halfturn/recordings";
 import { type Catalogue, problemText, signalFaultText } from "@halfturn/words";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
 import { type OpenRoadTest, openRoadTest } from "./open-road-test.js";
@@ -67,7 +68,9 @@ interface Opened {
 }
 
 async function heard(request: ListenRequest, { opened, other }: Opened, words: Catalogue, work: LongWork): Promise<Heard | Refusal> {
-  const part = (from: number, to: number): LongWork => ({
+  const part = (from: number, to: number): TimingWork => ({
+    // A timer, not a promise: the interrupt has to get its turn.
+    pause: () => new Promise((resolve) => setTimeout(resolve)),
     signal: work.signal,
     onProgress: work.onProgress && ((share) => work.onProgress?.(from + share * (to - from))),
   });
@@ -86,11 +89,7 @@ async function heard(request: ListenRequest, { opened, other }: Opened, words: C
   });
   if (!prepared.ok)
     return "fault" in prepared ? unanswerable(words, prepared.fault, request) : problemsOf(prepared.problems, speed, request, words);
-  const attribution = await attribute(prepared.input, {
-    ...part(SPEED_READ, 1),
-    // A timer, not a promise: the interrupt has to get its turn.
-    pause: () => new Promise((resolve) => setTimeout(resolve)),
-  });
+  const attribution = await attribute(prepared.input, part(SPEED_READ, 1));
   if (!attribution.ok) return unanswerable(words, attribution, request);
   const findings = [...speed.findings, ...vibration.findings, ...prepared.findings];
   return {

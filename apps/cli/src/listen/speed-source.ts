@@ -1,8 +1,15 @@
 import type { SpeedSource } from "@halfturn/casefile";
 import type { Finding } from "@halfturn/engine/findings";
 import { risingEdges } from "@halfturn/engine/signal";
-import type { LongWork } from "@halfturn/engine/uncertainty";
-import { type Channel, type ChannelPlace, channelPlaces, findChannel, type SlowChannel, slowChannel } from "@halfturn/recordings";
+import {
+  type Channel,
+  type ChannelPlace,
+  channelPlaces,
+  findChannel,
+  type SlowChannel,
+  slowChannel,
+  type TimingWork,
+} from "@halfturn/recordings";
 import type { Catalogue } from "@halfturn/words";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
 import type { OpenRoadTest } from "./open-road-test.js";
@@ -35,7 +42,7 @@ export async function speedSource(
   { recording, path, settings }: OpenRoadTest,
   column: string | undefined,
   words: Catalogue,
-  work: LongWork,
+  work: TimingWork,
 ): Promise<ReadSpeed | Refusal> {
   const { listening } = words.terminal;
   const found = column === undefined ? null : findChannel(recording, column);

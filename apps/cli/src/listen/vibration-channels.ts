@@ -1,8 +1,15 @@
 import type { RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import { readerOf, type TimeSignal } from "@halfturn/engine/signal";
-import type { LongWork } from "@halfturn/engine/uncertainty";
-import { type ChannelPlace, type ChannelQuantity, channelPlaces, type EvenChannel, evenChannel, findChannel } from "@halfturn/recordings";
+import {
+  type ChannelPlace,
+  type ChannelQuantity,
+  channelPlaces,
+  type EvenChannel,
+  evenChannel,
+  findChannel,
+  type TimingWork,
+} from "@halfturn/recordings";
 import type { Catalogue } from "@halfturn/words";
 import { BAD_USE } from "../program/exit-code.js";
 import type { OpenRoadTest } from "./open-road-test.js";
@@ -24,7 +31,7 @@ export async function vibrationChannels(
   { recording, path }: OpenRoadTest,
   named: string | undefined,
   words: Catalogue,
-  work: LongWork,
+  work: TimingWork,
 ): Promise<VibrationChannels | Refusal> {
   const places = channelPlaces(recording);
   const found = named === undefined ? null : findChannel(recording, named);
@@ -40,7 +47,7 @@ export async function vibrationChannels(
   const share = 1 / wanted.length;
   for (const [k, place] of wanted.entries()) {
     const onProgress = work.onProgress && ((done: number) => work.onProgress?.((k + done) * share));
-    const even = await evenChannel(recording, place.track, place.index, { signal: work.signal, onProgress });
+    const even = await evenChannel(recording, place.track, place.index, { signal: work.signal, pause: work.pause, onProgress });
     if (!even.ok) return faultRefusal(even, path, words);
     read.push({ place, even: even.value, run: longest(even.value.runs) });
   }

@@ -1,11 +1,12 @@
 import type { Finding } from "@halfturn/engine/findings";
 import type { TimeSignal } from "@halfturn/engine/signal";
-import type { LongWork } from "@halfturn/engine/uncertainty";
 import type { Recording } from "../recording.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
 import { gatherSamples } from "./gather-samples.js";
 import { cubicAt } from "./interpolate.js";
 import { isCoarse, runStart, type StampSteps, type SteadyRun, stampSteps } from "./stamp-steps.js";
+import { inPieces, type TimingWork } from "./timing-work.js";
+import { type Stamped, withoutRepeats } from "./without-repeats.js";
 
 /** How a channel came to even steps: as it was, by counting its samples, or by interpolation at its stamps. */
 export type EvenMethod = "even" | "counted" | "interpolated";
@@ -39,7 +40,7 @@ export async function evenChannel(
   recording: Recording,
   track: number,
   channel: number,
-  work?: LongWork,
+  work: TimingWork = {},
 ): Promise<RecordingResult<EvenChannel>> {
   const gathered = await gatherSamples(recording, track, channel, work);
   if (!gathered.ok) return gathered;
@@ -49,15 +50,25 @@ export async function evenChannel(
     const { rate, start } = clock;
     return recordingValue({ runs: [{ samples: values, rate, start }], method: "even", rate, jitterShare: 0, missing, gaps: [], notes });
   }
-  const stamped = withoutRepeats(gathered.value.times as Float64Array, values);
+  await work.pause?.();
+  const times = gathered.value.times as Float64Array;
+  // Coarse stamps repeat by nature, and every sample counts; others that are there twice were written twice.
+  const coarse = isCoarse(times);
+  const stamped = coarse ? { times, values, repeats: 0 } : withoutRepeats(times, values);
+  await work.pause?.();
   if (stamped.times.length < LEAST_SAMPLES)
     return recordingFault("recording.too-few-samples", `channel ${id}`, { samples: stamped.times.length, needed: LEAST_SAMPLES });
-  const measured = stampSteps(stamped.times);
+  const measured = await inPieces(stampSteps(stamped.times), work);
   if (measured === null || measured.gaps.length > MOST_GAPS * stamped.times.length)
     return recordingFault("recording.no-steady-rate", `channel ${id}`, { gaps: measured?.gaps.length ?? 0, samples: stamped.times.length });
-  const counted = measured.jitterShare <= EVEN_SHARE || measured.rounded || isCoarse(stamped.times);
+  const counted = measured.jitterShare <= EVEN_SHARE || measured.rounded || coarse;
   const spread = counted ? countedRun : interpolatedRun;
-  const runs = measured.runs.filter(({ from, to }) => to - from >= LEAST_SAMPLES).map((run) => spread(stamped, run, measured.step));
+  const runs: TimeSignal[] = [];
+  for (const run of measured.runs.filter(({ from, to }) => to - from >= LEAST_SAMPLES)) {
+    runs.push(spread(stamped, run, measured.step));
+    await work.pause?.();
+    work.signal?.throwIfAborted();
+  }
   if (runs.length === 0)
     return recordingFault("recording.no-steady-rate", `channel ${id}`, { gaps: measured.gaps.length, samples: values.length });
   const rate = 1 / measured.step;
@@ -70,21 +81,6 @@ export async function evenChannel(
     gaps: measured.gaps,
     notes: [...notes, ...timingNotes(id, measured, { counted, missing, repeats: stamped.repeats }, runs)],
   });
-}
-
-interface Stamped {
-  readonly times: Float64Array;
-  readonly values: Float64Array;
-  /** Samples left out because their time was there already. */
-  readonly repeats: number;
-}
-
-/** Stamps that are there twice now and then were written twice: the first stays. Coarse stamps repeat by nature, and every sample counts. */
-function withoutRepeats(times: Float64Array, values: Float64Array): Stamped {
-  if (isCoarse(times)) return { times, values, repeats: 0 };
-  const fresh = (_: number, k: number): boolean => k === 0 || times[k] !== times[k - 1];
-  const kept = times.filter(fresh);
-  return { times: kept, values: values.filter(fresh), repeats: times.length - kept.length };
 }
 
 /** Samples at whole numbers of steps; those that are missing are read off the cubic through their neighbours. */

@@ -1,7 +1,8 @@
-import type { LongWork } from "@halfturn/engine/uncertainty";
-import type { Recording } from "../recording.js";
+import type { Clock, Recording } from "../recording.js";
 import { type RecordingResult, recordingValue } from "../recording-result.js";
 import { gatherSamples, type Samples } from "./gather-samples.js";
+import type { TimingWork } from "./timing-work.js";
+import { withoutRepeats } from "./without-repeats.js";
 
 /** A channel as it was taken: times that rise, and values. */
 export interface SlowChannel {
@@ -15,12 +16,20 @@ export async function slowChannel(
   recording: Recording,
   track: number,
   channel: number,
-  work?: LongWork,
+  work: TimingWork = {},
 ): Promise<RecordingResult<SlowChannel>> {
   const gathered = await gatherSamples(recording, track, channel, work);
   if (!gathered.ok) return gathered;
   const { clock, values, notes } = gathered.value;
-  const times = gathered.value.times ?? values.map((_, k) => (clock.kind === "even" ? clock.start + k / clock.rate : 0));
-  const fresh = (_: number, k: number): boolean => k === 0 || times[k] !== times[k - 1];
-  return recordingValue({ times: times.filter(fresh), values: values.filter(fresh), notes });
+  const times = gathered.value.times ?? evenTimes(clock, values.length);
+  await work.pause?.();
+  work.signal?.throwIfAborted();
+  const stamped = withoutRepeats(times, values);
+  return recordingValue({ times: stamped.times, values: stamped.values, notes });
+}
+
+function evenTimes(clock: Clock, count: number): Float64Array {
+  const times = new Float64Array(count);
+  if (clock.kind === "even") for (let k = 0; k < count; k++) times[k] = clock.start + k / clock.rate;
+  return times;
 }

@@ -37,12 +37,17 @@ export function repeatShare(times: Float64Array): number {
 /** Whether stamps that repeat are coarse and not written twice. */
 export const isCoarse = (times: Float64Array): boolean => repeatShare(times) > COARSE_SHARE;
 
-/** Measures a clock from its stamps (seconds, never falling; two or more): usual step, gaps, then by least squares over the runs between gaps the step and the jitter. Null where the stamps do not move. */
-export function stampSteps(times: Float64Array): StampSteps | null {
+/**
+ * Measures a clock from its stamps (seconds, never falling; two or more): usual step, gaps, then by least squares over the runs between gaps the step and
+ * the jitter. Null where the stamps do not move. Yields after each pass over the stamps.
+ */
+export function* stampSteps(times: Float64Array): Generator<void, StampSteps | null> {
   const coarse = isCoarse(times);
   const usual = usualStep(times, coarse);
   if (usual === null) return null;
+  yield;
   const resolution = stampResolution(times);
+  yield;
   const gapAbove = GAP_STEPS * Math.max(usual, coarse ? resolution : 0);
   const gaps: { start: number; seconds: number }[] = [];
   const borders = [0];
@@ -52,10 +57,16 @@ export function stampSteps(times: Float64Array): StampSteps | null {
     gaps.push({ start: before, seconds: time - before });
     borders.push(k);
   }
+  yield;
   const countable = !coarse && isCountable(times, usual, gapAbove);
+  yield;
   const runs = borders.map((from, index) => runOf(times, from, borders[index + 1] ?? times.length, countable ? usual : null));
+  yield;
   const step = fittedStep(times, runs) ?? usual;
-  const { rms, most } = departures(times, runs, step);
+  yield;
+  const starts = runs.map((run) => runStart(times, run, step));
+  yield;
+  const { rms, most } = departures(times, runs, starts, step);
   return { step, jitterShare: rms / step, rounded: most <= resolution, runs, gaps };
 }
 
@@ -113,10 +124,15 @@ function fittedStep(times: Float64Array, runs: readonly SteadyRun[]): number | n
   return across > 0 && along > 0 ? across / along : null;
 }
 
-function departures(times: Float64Array, runs: readonly SteadyRun[], step: number): { readonly rms: number; readonly most: number } {
+function departures(
+  times: Float64Array,
+  runs: readonly SteadyRun[],
+  starts: readonly number[],
+  step: number,
+): { readonly rms: number; readonly most: number } {
   let [squares, most] = [0, 0];
-  for (const { from, to, steps } of runs) {
-    const start = runStart(times, { from, to, steps }, step);
+  for (const [index, { from, to, steps }] of runs.entries()) {
+    const start = starts[index] as number;
     for (let k = from; k < to; k++) {
       const off = (times[k] as number) - start - step * (steps[k - from] as number);
       squares += off * off;
