@@ -17,6 +17,7 @@ import { FindingsCard } from "./findings-card.js";
 import { headlineOf } from "./headline.js";
 import { HEADLINES } from "./headline-words.js";
 import { JointList } from "./joint-list.js";
+import { LimitsFold } from "./limits-fold.js";
 import { MotionCard } from "./motion-card.js";
 import { SurenessCard } from "./sureness-card.js";
 import { movedAnalysis } from "./what-if/moved-analysis.js";
@@ -81,6 +82,7 @@ const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
       <DrawingsCard subject={subject} analysis={analysis} moves={moves} onMove={setMoves} settings={settings} />
       <Card title={labels.joints}>
         <JointList subject={subject} analysis={analysis} />
+        <LimitsFold subject={subject} />
       </Card>
       <CancellationCard subject={subject} analysis={followed} settings={settings} />
       <MotionCard subject={subject} analysis={followed} settings={settings} />

@@ -8,14 +8,24 @@ export interface ExplainWords {
   readonly drawing: string;
   readonly views: { readonly side: string; readonly scale: string; readonly above: string; readonly phasing: string };
   readonly details: string;
+  readonly limitNames: {
+    readonly jointAcceleration: string;
+    readonly jointAngle: (kind: string) => string;
+    readonly minimumAngle: (kind: string) => string;
+    readonly equivalentAngle: string;
+    readonly drivenAccelerationWarn: string;
+    readonly drivenAccelerationOver: string;
+    readonly inertiaDrive: string;
+    readonly inertiaCoast: string;
+    readonly benchMet: string;
+    readonly benchAccepted: string;
+  };
   readonly allowed: (least: string, most: string) => string;
   readonly atMost: (most: string) => string;
   readonly exact: string;
   readonly bench: string;
   readonly benchTargets: (met: string, accepted: string) => string;
   readonly noBench: string;
-  readonly cancels: string;
-  readonly doesNotCancel: string;
   readonly motion: string;
   readonly motionAt: (speed: string) => string;
   readonly limit: (limit: string) => string;
@@ -27,7 +37,6 @@ export interface ExplainWords {
   readonly accept: string;
   readonly acceptHelp: string;
   readonly acceptCancel: string;
-  readonly stages: string;
 }
 
 export const explainWords: ByLanguage<ExplainWords> = {
@@ -39,14 +48,24 @@ export const explainWords: ByLanguage<ExplainWords> = {
     drawing: "How it stands",
     views: { side: "Try it", scale: "From the side", above: "From above", phasing: "Phasing" },
     details: "Where the limits come from",
+    limitNames: {
+      jointAcceleration: "Angular acceleration of one joint, at the highest speed",
+      jointAngle: (kind) => `Largest angle, ${kind}`,
+      minimumAngle: (kind) => `Least angle, ${kind}`,
+      equivalentAngle: "Equivalent angle",
+      drivenAccelerationWarn: "Driven end, from here on worth a look",
+      drivenAccelerationOver: "Driven end",
+      inertiaDrive: "Sections, on drive",
+      inertiaCoast: "Sections, on coast",
+      benchMet: "Bench rule, aim",
+      benchAccepted: "Bench rule, accepted",
+    },
     allowed: (least, most) => `may run at ${least} to ${most}`,
     atMost: (most) => `may run at up to ${most}`,
     exact: "Exact answer",
     bench: "Bench rule",
     benchTargets: (met, accepted) => `aims at ${met}, accepts ${accepted}`,
     noBench: "does not apply",
-    cancels: "The joints cancel",
-    doesNotCancel: "The joints do not cancel",
     motion: "What the shafts feel",
     motionAt: (speed) => `At ${speed}, the highest speed in use`,
     limit: (limit) => `limit ${limit}`,
@@ -58,7 +77,6 @@ export const explainWords: ByLanguage<ExplainWords> = {
     accept: "Go on in spite of it",
     acceptHelp: "The numbers are shown as if this were not so. It is put on record in the case and printed in the report.",
     acceptCancel: "Leave it",
-    stages: "Gauged",
   },
   es: {
     working: "Calculando",
@@ -68,14 +86,24 @@ export const explainWords: ByLanguage<ExplainWords> = {
     drawing: "Cómo está",
     views: { side: "Probar", scale: "De lado", above: "Desde arriba", phasing: "Fase" },
     details: "De dónde salen los límites",
+    limitNames: {
+      jointAcceleration: "Aceleración angular de una junta, a la velocidad más alta",
+      jointAngle: (kind) => `Ángulo máximo, ${kind}`,
+      minimumAngle: (kind) => `Ángulo mínimo, ${kind}`,
+      equivalentAngle: "Ángulo equivalente",
+      drivenAccelerationWarn: "Extremo conducido, desde aquí merece atención",
+      drivenAccelerationOver: "Extremo conducido",
+      inertiaDrive: "Tramos, en tracción",
+      inertiaCoast: "Tramos, en retención",
+      benchMet: "Regla de banco, objetivo",
+      benchAccepted: "Regla de banco, aceptado",
+    },
     allowed: (least, most) => `admite de ${least} a ${most}`,
     atMost: (most) => `admite hasta ${most}`,
     exact: "Respuesta exacta",
     bench: "Regla de banco",
     benchTargets: (met, accepted) => `busca ${met}, acepta ${accepted}`,
     noBench: "no se aplica",
-    cancels: "Las juntas se compensan",
-    doesNotCancel: "Las juntas no se compensan",
     motion: "Lo que sufren los árboles",
     motionAt: (speed) => `A ${speed}, la velocidad más alta en uso`,
     limit: (limit) => `límite ${limit}`,
@@ -87,6 +115,5 @@ export const explainWords: ByLanguage<ExplainWords> = {
     accept: "Seguir a pesar de ello",
     acceptHelp: "Los números se muestran como si no fuera así. Queda anotado en el caso y sale impreso en el informe.",
     acceptCancel: "Dejarlo",
-    stages: "Medido",
   },
 };

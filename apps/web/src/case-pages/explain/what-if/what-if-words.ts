@@ -11,7 +11,6 @@ export interface WhatIfWords {
   readonly down: (size: string) => string;
   readonly asMeasured: string;
   readonly assumed: string;
-  readonly moved: string;
 }
 
 export const whatIfWords: ByLanguage<WhatIfWords> = {
@@ -26,7 +25,6 @@ export const whatIfWords: ByLanguage<WhatIfWords> = {
     down: (size) => `${size} down`,
     asMeasured: "as measured",
     assumed: "A section length is missing; one metre is taken for it here.",
-    moved: "Moved",
   },
   es: {
     title: "Y si",
@@ -39,6 +37,5 @@ export const whatIfWords: ByLanguage<WhatIfWords> = {
     down: (size) => `${size} abajo`,
     asMeasured: "como se midió",
     assumed: "Falta la longitud de un tramo; aquí se toma un metro.",
-    moved: "Movido",
   },
 };
