@@ -6,7 +6,9 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Case } from "@halfturn/casefile";
 
-const PROGRAM = fileURLToPath(new URL("../../../cli/dist/halfturn.js", import.meta.url));
+/** What is tested: the program and the app that were built here, or others (an installed one). */
+const PROGRAM = process.env.HALFTURN_PROGRAM ?? fileURLToPath(new URL("../../../cli/dist/halfturn.js", import.meta.url));
+export const WEB = process.env.HALFTURN_WEB ?? fileURLToPath(new URL("../../dist", import.meta.url));
 const EXAMPLES = new URL("../../../../packages/casefile/examples/", import.meta.url);
 const START_MS = 20_000;
 
@@ -32,7 +34,7 @@ export async function openShop(): Promise<Shop> {
   let address = "";
   const start = async (): Promise<void> => {
     const port = address === "" ? "0" : new URL(address).port;
-    child = spawn(process.execPath, [PROGRAM, "serve", "--port", port, "--data", folder, "--no-demo"], {
+    child = spawn(process.execPath, [PROGRAM, "serve", "--port", port, "--data", folder, "--web", WEB, "--no-demo"], {
       stdio: ["ignore", "pipe", "ignore"],
     });
     address = await addressOf(child);

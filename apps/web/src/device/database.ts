@@ -24,13 +24,12 @@ const stepsFrom = (id: string, from: number) => database.steps.where("[caseId+pl
 export const deviceStore: DeviceStore = {
   all: () => database.cases.toArray(),
   read: async (id) => (await database.cases.get(id)) ?? null,
-  write: async (record) => {
-    await database.cases.put(record);
-  },
-  steps: async (id) => (await stepsFrom(id, 0).toArray()).map(({ before, after }) => ({ before, after })),
-  writeSteps: (id, from, steps) =>
-    database.transaction("rw", database.steps, async () => {
-      await stepsFrom(id, from).delete();
-      await database.steps.bulkPut(steps.map((step, k) => ({ ...step, caseId: id, place: from + k })));
+  write: (record, tail) =>
+    database.transaction("rw", database.cases, database.steps, async () => {
+      await database.cases.put(record);
+      if (!tail) return;
+      await stepsFrom(record.id, tail.from).delete();
+      await database.steps.bulkPut(tail.steps.map((step, k) => ({ ...step, caseId: record.id, place: tail.from + k })));
     }),
+  steps: async (id) => (await stepsFrom(id, 0).toArray()).map(({ before, after }) => ({ before, after })),
 };

@@ -46,8 +46,13 @@ export interface EditStep {
 export interface DeviceStore {
   readonly all: () => Promise<readonly DeviceCase[]>;
   readonly read: (id: string) => Promise<DeviceCase | null>;
-  readonly write: (record: DeviceCase) => Promise<void>;
+  /** Both or neither. */
+  readonly write: (record: DeviceCase, steps?: StepsTail) => Promise<void>;
   readonly steps: (id: string) => Promise<readonly EditStep[]>;
-  /** Makes the steps of a case end with these: all from `from` on are replaced. */
-  readonly writeSteps: (id: string, from: number, steps: readonly EditStep[]) => Promise<void>;
+}
+
+/** What the steps of a case end with: all from a place on are replaced. */
+export interface StepsTail {
+  readonly from: number;
+  readonly steps: readonly EditStep[];
 }

@@ -51,11 +51,8 @@ function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store,
 
   const keep = (next: DeviceCase, stepsFrom?: number): void => {
     record = next;
-    const tail = stepsFrom === undefined ? null : { from: stepsFrom, steps: steps.slice(stepsFrom) };
-    writing = writing.then(async () => {
-      if (tail) await store.writeSteps(id, tail.from, tail.steps);
-      await store.write(next);
-    });
+    const tail = stepsFrom === undefined ? undefined : { from: stepsFrom, steps: steps.slice(stepsFrom) };
+    writing = writing.then(() => store.write(next, tail));
     for (const listener of listeners) listener();
     if (next.waiting) onWaiting(id);
   };
@@ -116,9 +113,10 @@ function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store,
 /** Stamped on every edit, so it says nothing about which field it was. */
 const STAMP = "updatedAt";
 
-/** Both edits changed one and the same place: a field typed in, not a row added. */
+/** Both edits changed one and the same place, or the second went on within what the first began: a field typed in, not a row added. */
 function sameField(last: EditStep, next: EditStep): boolean {
   const [before, ...more] = changedPlaces(last.before, last.after).filter((place) => place !== STAMP);
   const [after, ...others] = changedPlaces(next.before, next.after).filter((place) => place !== STAMP);
-  return before !== undefined && before === after && more.length === 0 && others.length === 0;
+  if (before === undefined || after === undefined || more.length > 0 || others.length > 0) return false;
+  return !after.endsWith("[]") && (after === before || after.startsWith(`${before}.`));
 }

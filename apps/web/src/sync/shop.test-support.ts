@@ -14,14 +14,12 @@ export function memoryStore(): DeviceStore {
   return {
     all: async () => [...cases.values()],
     read: async (id) => cases.get(id) ?? null,
-    write: async (record) => {
+    write: async (record, tail) => {
       // A store keeps a copy: what is in it shares nothing with what was handed over.
       cases.set(record.id, structuredClone(record));
+      if (tail) steps.set(record.id, structuredClone([...(steps.get(record.id) ?? []).slice(0, tail.from), ...tail.steps]));
     },
     steps: async (id) => steps.get(id) ?? [],
-    writeSteps: async (id, from, next) => {
-      steps.set(id, structuredClone([...(steps.get(id) ?? []).slice(0, from), ...next]));
-    },
   };
 }
 

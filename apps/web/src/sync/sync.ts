@@ -152,7 +152,11 @@ export function newSync({ shelf, server, timers }: SyncDependencies): Sync {
         id,
         timers.set(() => void send(id), SETTLED_MS),
       );
-      void count();
+      // "Kept here" is said once it is.
+      void shelf.open(id).then(async (open) => {
+        await open?.kept();
+        await count();
+      });
     },
     catchUp,
     changes: () => changes,
