@@ -19,7 +19,7 @@ afterAll(async () => {
 });
 
 const main = (page: Page) => page.locator("main");
-const whatIf = (page: Page) => page.getByText("Tried in the drawing, not measured.");
+const whatIf = (page: Page) => page.getByText("Not measured.");
 const equivalent = (page: Page) => main(page).locator("section", { hasText: "Exact answer" }).locator("p").first();
 
 /** Resolves when the server holds what the page shows. */

@@ -10,6 +10,9 @@ import { limitUseText } from "./limit-use-text.js";
 import { StatesList } from "./states-list.js";
 import { StepsList } from "./steps-list.js";
 
+/** What is likelier to fail than to hold is not what to do next. */
+const LIKELY = 0.5;
+
 export interface PlanCardProps {
   readonly number: number;
   readonly plan: Plan;
@@ -46,7 +49,11 @@ export const PlanCard = ({ number, plan, view, fresh, onChoose, onTry }: PlanCar
       </Fold>
       {plan.changes.length === 0 ? null : (
         <div className={styles.buttons}>
-          <Button kind={number === 1 ? "main" : "plain"} isDisabled={!fresh} onPress={() => onChoose(plan)}>
+          <Button
+            kind={number === 1 && plan.probabilityOfLimits >= LIKELY ? "main" : "plain"}
+            isDisabled={!fresh}
+            onPress={() => onChoose(plan)}
+          >
             {words.choose}
           </Button>
           <Button onPress={() => onTry(plan.changes)}>{words.tryIt}</Button>

@@ -17,13 +17,15 @@ export interface ForetoldFiguresProps {
   /** The same state with nothing changed. */
   readonly before: PredictedState | null;
   readonly after: PredictedState;
+  /** Whether anything was changed at all. */
+  readonly changed: boolean;
   readonly document: Case;
   readonly view: CorrectionView;
   readonly settings: Settings;
 }
 
 /** One state before and after: the drawing, and each joint's angle with its verdict. */
-export const ForetoldFigures = ({ before, after, document, view, settings }: ForetoldFiguresProps) => {
+export const ForetoldFigures = ({ before, after, changed, document, view, settings }: ForetoldFiguresProps) => {
   const words = useWords(tryWords);
   return (
     <>
@@ -36,6 +38,7 @@ export const ForetoldFigures = ({ before, after, document, view, settings }: For
           <BeforeAfter
             before={before?.drivelines.find(({ drivelineId }) => drivelineId === driveline.drivelineId) ?? null}
             after={driveline}
+            changed={changed}
             document={document}
             view={view}
             settings={settings}
@@ -46,12 +49,12 @@ export const ForetoldFigures = ({ before, after, document, view, settings }: For
   );
 };
 
-interface BeforeAfterProps extends Pick<ForetoldFiguresProps, "document" | "view" | "settings"> {
+interface BeforeAfterProps extends Pick<ForetoldFiguresProps, "changed" | "document" | "view" | "settings"> {
   readonly before: PredictedDriveline | null;
   readonly after: PredictedDriveline;
 }
 
-const BeforeAfter = ({ before, after, document, view, settings }: BeforeAfterProps) => {
+const BeforeAfter = ({ before, after, changed, document, view, settings }: BeforeAfterProps) => {
   const words = useWords(tryWords);
   const { labels, numbers, correction } = view.catalogue;
   const index = document.drivelines.findIndex(({ id }) => id === after.drivelineId);
@@ -61,9 +64,9 @@ const BeforeAfter = ({ before, after, document, view, settings }: BeforeAfterPro
       drivelinePictureOf({ case: document, driveline: index, gauging, analysis, language: settings.language });
     return [
       ...(before ? [{ name: words.standing, picture: pictureOf(before) }] : []),
-      { name: words.withChange, picture: pictureOf(after) },
+      { name: changed ? words.withChange : words.standing, picture: pictureOf(after) },
     ];
-  }, [before, after, document, index, settings.language, words]);
+  }, [before, after, changed, document, index, settings.language, words]);
   const draw = useCallback((options: FigureOptions) => comparisonView(compared, options), [compared]);
   const angles = after.joints.map(({ id, operatingAngle, verdict }) => ({
     name: id,

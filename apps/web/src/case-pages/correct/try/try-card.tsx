@@ -73,7 +73,14 @@ export const TryCard = ({ document, changes, onChange, onChoose, view, settings,
                 options={states.map(({ id }) => ({ value: id, label: view.names.state(id) }))}
               />
             ) : null}
-            <ForetoldFigures before={still ?? null} after={shown} document={document} view={view} settings={settings} />
+            <ForetoldFigures
+              before={still || null}
+              after={shown}
+              changed={changes.length > 0}
+              document={document}
+              view={view}
+              settings={settings}
+            />
           </>
         ) : refused.length === 0 ? (
           <p>{words.working} …</p>

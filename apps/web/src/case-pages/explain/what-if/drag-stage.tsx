@@ -80,7 +80,7 @@ export const DragStage = ({ subject, moved, moves, onMove, settings }: DragStage
               width={view.width}
               height={view.height}
               role="group"
-              aria-label={words.title}
+              aria-label={words.hint}
             >
               {handlesOf(picture.driveline.joints.length).map((handle) => {
                 const { x, y } = placeOf(view, handle);

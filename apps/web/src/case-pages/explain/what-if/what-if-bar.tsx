@@ -8,8 +8,8 @@ export const WhatIfBar = ({ onBack }: { readonly onBack: () => void }) => {
   const words = useWords(whatIfWords);
   return (
     <div className={styles.bar} role="status">
-      <p>
-        <strong>{words.title}.</strong> {words.notMeasured}
+      <p className={styles.said}>
+        <strong>{words.title}</strong> {words.notMeasured}
       </p>
       <Button kind="main" onPress={onBack}>
         {words.back}

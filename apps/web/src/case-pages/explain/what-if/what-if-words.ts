@@ -15,8 +15,8 @@ export interface WhatIfWords {
 
 export const whatIfWords: ByLanguage<WhatIfWords> = {
   en: {
-    title: "What if",
-    notMeasured: "Tried in the drawing, not measured.",
+    title: "What if.",
+    notMeasured: "Not measured.",
     back: "Back to the measured",
     hint: "Drag a ring up or down, or pick one and press the arrow keys: everything on this page follows.",
     moveJoint: (joint) => `Move ${joint} up or down`,
@@ -27,8 +27,8 @@ export const whatIfWords: ByLanguage<WhatIfWords> = {
     assumed: "A section length is missing; one metre is taken for it here.",
   },
   es: {
-    title: "Y si",
-    notMeasured: "Probado en el dibujo, no medido.",
+    title: "¿Y si?",
+    notMeasured: "No medido.",
     back: "Volver a lo medido",
     hint: "Arrastre un anillo hacia arriba o abajo, o elija uno y pulse las flechas: toda la página lo sigue.",
     moveJoint: (joint) => `Mover ${joint} arriba o abajo`,
