@@ -36,7 +36,7 @@ async function check(copy: string, file: string): Promise<void> {
   const { openSqlite } = await import("../database/sqlite-database.js");
   const database = openSqlite(copy);
   try {
-    const damage = [...(await database.ownCheck()), ...(await checkContents(database.db))];
+    const damage = [...(await database.ownCheck()), ...(await checkContents(database))];
     if (damage.length > 0) throw new StoreFault("database-damaged", file, { cause: damage });
   } finally {
     await database.close();

@@ -2,7 +2,9 @@ import type { Kysely, Transaction } from "kysely";
 import type { Tables } from "../schema/tables.js";
 import { searchWords } from "../search/search-words.js";
 import { CASE_COLUMNS } from "../sql/case-columns.js";
+import { inTransaction } from "../sql/in-transaction.js";
 import { documentOf } from "../sql/read-rows.js";
+import { atOneMoment } from "./at-one-moment.js";
 import type { Database } from "./database.js";
 
 /** Rows are carried so many at a time. */
@@ -13,10 +15,7 @@ const PAGE = 200;
  * one moment of the source, however much is saved meanwhile; what is written is there whole or not at all.
  */
 export async function copyDatabase(from: Database, to: Database): Promise<void> {
-  const reading = from.db.transaction();
-  // A transaction of SQLite sees one moment by itself.
-  const atOneMoment = from.engine === "postgres" ? reading.setIsolationLevel("repeatable read") : reading;
-  await atOneMoment.execute((source) => to.db.transaction().execute((target) => copyAll(source, target, to)));
+  await atOneMoment(from, (source) => inTransaction(to.db, (target) => copyAll(source, target, to)));
 }
 
 async function copyAll(source: Transaction<Tables>, target: Transaction<Tables>, to: Database): Promise<void> {

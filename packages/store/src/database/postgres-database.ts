@@ -35,6 +35,8 @@ export function openPostgres(address: string): Database {
   });
   // A connection that breaks while nobody uses it is told here; the pool has dropped it already, and the next question opens another.
   pool.on("error", () => undefined);
+  // And one that breaks between two questions of a transaction here; the next question of that transaction fails and says so.
+  pool.on("connect", (client) => client.on("error", () => undefined));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   const database: Database = {
     engine: "postgres",

@@ -1,6 +1,8 @@
 import { createHash } from "node:crypto";
 import type { Kysely } from "kysely";
 import type { Damage } from "../case-store.js";
+import { atOneMoment } from "../database/at-one-moment.js";
+import type { Database } from "../database/database.js";
 import type { Tables } from "../schema/tables.js";
 import { hashOf } from "./changes.js";
 
@@ -8,9 +10,13 @@ import { hashOf } from "./changes.js";
 const PAGE = 200;
 
 /** Every document and picture against its hash, every case against its history, the counter against all. */
-export async function checkContents(db: Kysely<Tables>): Promise<Damage> {
-  return [...(await documentDamage(db)), ...(await pictureDamage(db)), ...(await lineDamage(db)), ...(await counterDamage(db))];
-}
+export const checkContents = (database: Pick<Database, "db" | "engine">): Promise<Damage> =>
+  atOneMoment(database, async (db) => [
+    ...(await documentDamage(db)),
+    ...(await pictureDamage(db)),
+    ...(await lineDamage(db)),
+    ...(await counterDamage(db)),
+  ]);
 
 async function documentDamage(db: Kysely<Tables>): Promise<Damage> {
   const damage: string[] = [];

@@ -1,11 +1,12 @@
 import type { CaseHistory } from "@halfturn/exchange";
-import type { Kysely, Transaction } from "kysely";
+import type { Kysely } from "kysely";
 import { writeBackup } from "../backup/write-backup.js";
 import type { CaseStore, Change, KeptRevision, Read } from "../case-store.js";
 import type { Database } from "../database/database.js";
 import type { Tables } from "../schema/tables.js";
 import { attachmentsOf, attachPicture, detachPicture, pictureOf } from "./attachments.js";
 import { checkContents } from "./check-contents.js";
+import { inTransaction } from "./in-transaction.js";
 import { listCases } from "./list-cases.js";
 import { documentOf, heldOf, keptRow, revisionOf, rowOf } from "./read-rows.js";
 import { bringBackCase, createCase, putAwayCase, saveCase, type Writing } from "./write-cases.js";
@@ -23,7 +24,7 @@ export function sqlCaseStore(database: Database): CaseStore {
     }
   }
   const writing = <Answer>(work: (writing: Writing) => Promise<Answer>): Promise<Answer> =>
-    guarded(() => db.transaction().execute((transaction: Transaction<Tables>) => work({ transaction, search })));
+    guarded(() => inTransaction(db, (transaction) => work({ transaction, search })));
 
   return {
     engine: database.engine,
@@ -42,7 +43,7 @@ export function sqlCaseStore(database: Database): CaseStore {
     picture: (id, nameOrHash) => guarded(() => pictureOf(db, id, nameOrHash)),
     attach: (id, picture, by) => writing(({ transaction }) => attachPicture(transaction, id, picture, by)),
     detach: (id, nameOrHash) => writing(({ transaction }) => detachPicture(transaction, id, nameOrHash)),
-    check: () => guarded(async () => [...(await database.ownCheck()), ...(await checkContents(db))]),
+    check: () => guarded(async () => [...(await database.ownCheck()), ...(await checkContents(database))]),
     backup: (file) => writeBackup(database, file),
     close: () => database.close(),
   };
