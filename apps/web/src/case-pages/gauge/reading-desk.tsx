@@ -1,6 +1,6 @@
 import type { AnalysedDriveline, Case, CaseGauging, VehicleSide } from "@halfturn/casefile";
 import { catalogueOf, namesOf } from "@halfturn/words";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { Button } from "../../controls/button.js";
 import { Choice } from "../../controls/choice.js";
 import type { Settings } from "../../device/settings.js";
@@ -48,8 +48,37 @@ export function ReadingDesk(props: ReadingDeskProps) {
   const slipped = [...new Set(slips.flatMap(({ readings }) => readings))];
   const joints = jointsSoFar(driveline, analysed, catalogue);
 
+  // Seen, and something else is done first: below the pad, which keeps its place.
+  const isFolded = slip !== undefined && folded === slip.key && entry.step !== null;
+  const alert = slip ? (
+    <SlipAlert
+      slip={slip}
+      gauging={gauging}
+      driveline={driveline}
+      nameOf={nameOf}
+      isFolded={isFolded}
+      onFold={(isFolded) => setFolded(isFolded ? slip.key : null)}
+      onReadAgain={(reading) => {
+        setFolded(slip.key);
+        entry.change(reading);
+      }}
+      side={entry.standingSide}
+      onLowerEnd={(shaft, end) => {
+        // Where it is noted so already, it was right: nothing changes, and nobody asks again.
+        setLeft([...left, slip.key]);
+        entry.answerLowerEnd(shaft, end);
+      }}
+      onZero={onSetUp}
+    />
+  ) : null;
+  const top = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the next place, and what does not fit, come into sight
+  useEffect(() => {
+    top.current?.closest("main")?.scrollTo(0, 0);
+  }, [entry.step?.key, slip?.key]);
+
   return (
-    <div className={styles.desk} data-done={entry.step === null || undefined}>
+    <div ref={top} className={styles.desk} data-done={entry.step === null || undefined}>
       <div className={styles.strip}>
         <ProgressStrip
           steps={steps}
@@ -64,27 +93,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
         />
       </div>
       <div className={styles.entry}>
-        {slip ? (
-          <SlipAlert
-            slip={slip}
-            gauging={gauging}
-            driveline={driveline}
-            nameOf={nameOf}
-            isFolded={folded === slip.key}
-            onFold={(isFolded) => setFolded(isFolded ? slip.key : null)}
-            onReadAgain={(reading) => {
-              setFolded(slip.key);
-              entry.change(reading);
-            }}
-            side={entry.standingSide}
-            onLowerEnd={(shaft, end) => {
-              // Where it is noted so already, it was right: nothing changes, and nobody asks again.
-              setLeft([...left, slip.key]);
-              entry.answerLowerEnd(shaft, end);
-            }}
-            onZero={onSetUp}
-          />
-        ) : null}
+        {isFolded ? null : alert}
         <StepPanel
           entry={entry}
           driveline={driveline}
@@ -96,6 +105,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
           units={settings.units}
           onSetUp={onSetUp}
         />
+        {isFolded ? alert : null}
       </div>
       <div className={styles.joints}>
         <JointsSoFar joints={joints} analysed={analysed} busy={busy} />

@@ -1,5 +1,6 @@
 import type { VehicleSide } from "@halfturn/casefile";
 import { useState } from "react";
+import { Button as Pressable } from "react-aria-components";
 import { Button } from "../../../controls/button.js";
 import { useWords } from "../../../words/use-words.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
@@ -23,11 +24,9 @@ export function SideChoice({ side, standing, onSide }: SideChoiceProps) {
   };
   return (
     <>
-      <Button kind="quiet" onPress={() => setAsking(!isAsking)}>
-        <span className={styles.side} data-odd={side !== standing || undefined}>
-          {side === standing ? words.alwaysFrom[side] : words.fromSide[side]}
-        </span>
-      </Button>
+      <Pressable className={styles.side ?? ""} data-odd={side !== standing || undefined} onPress={() => setAsking(!isAsking)}>
+        {side === standing ? words.alwaysFrom[side] : words.fromSide[side]}
+      </Pressable>
       {isAsking ? (
         <div className={styles.ask} role="alert">
           <p>{words.otherSideAsk[other]}</p>

@@ -1,6 +1,5 @@
 import type { CaseDriveline, CaseGauging, VehicleSide } from "@halfturn/casefile";
 import { catalogueOf, findingText, type NameOf } from "@halfturn/words";
-import { useEffect, useRef } from "react";
 import { Button } from "../../../controls/button.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { endOnScreen, type ShaftEnd } from "../model/ends.js";
@@ -35,11 +34,6 @@ const MOST_BUTTONS = 2;
 export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, side, onLowerEnd, onZero, isFolded, onFold }: SlipAlertProps) {
   const words = useWords(gaugeWords);
   const catalogue = catalogueOf(useLanguage());
-  const place = useRef<HTMLElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a new slip comes into sight, and only that
-  useEffect(() => {
-    place.current?.scrollIntoView({ block: "nearest" });
-  }, [slip.key]);
   const { title, says, doNext } = findingText(catalogue, slip.finding, nameOf);
   const shaft = slip.lowerEndOf;
   const named = slip.readings.slice(0, MOST_BUTTONS).flatMap((index) => {
@@ -62,7 +56,7 @@ export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, side,
     );
   }
   return (
-    <section className={styles.slip} role="alert" ref={place}>
+    <section className={styles.slip} role="alert">
       <h3 className={styles.title}>
         <span aria-hidden="true">▲ </span>
         {title}
