@@ -24,8 +24,10 @@ test(`the 95 % interval of an order's amplitude holds the truth in 93 to 97 of 1
     );
     const amplitude = between(uniform, 0.05, 2);
     const noiseColour = seed % 2 === 0 ? "white" : "road";
+    const plain = plainTest(seed, circumference, parts);
     const input = inputOf({
-      ...plainTest(seed, circumference, parts),
+      ...plain,
+      sensor: { ...plain.sensor, rate: 320 },
       profile: randomProfile(uniform, SECONDS),
       sources: [{ kind: "harmonic", ...source, amplitude, speedPower: 0, phase: between(uniform, 0, 6), gains: [1] }],
       roadNoise: amplitude / Math.SQRT2,

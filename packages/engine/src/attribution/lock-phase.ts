@@ -5,7 +5,7 @@ import type { ShaftAngle } from "../signal/shaft-angle.js";
 /** Turns of the wheel in a window, and from one to the next. Lines within half a wheel order of the one that is followed pull at it. */
 const WINDOW = 4;
 const HOP = 2;
-/** Neighbouring windows of noise agree by a sixth; of a clear line, nearly wholly. */
+/** How alike one step of phase is to the next: mean of the unit vectors of their differences. Of noise nearly 0, of a line whose speed changes slowly nearly 1. */
 const AGREEING = 0.7;
 
 /**
@@ -28,20 +28,22 @@ export function* lockPhase(
   const angles = new Float64Array(count);
   const phases = new Float64Array(count);
   let before: readonly Phasor[] = [];
-  let agreement = 0;
+  let [lastStep, re, im] = [0, 0, 0];
   for (let i = 0; i < count; i++) {
     const low = begin + i * HOP * turn;
     angles[i] = low + (WINDOW / 2) * turn;
     const now = readers.map((reader) => phasorOf(reader, angle, order, low, low + WINDOW * turn));
     if (i > 0) {
       const step = stepBetween(before, now);
-      agreement += step.agreement / (count - 1);
-      phases[i] = (phases[i - 1] as number) + step.phase;
+      phases[i] = (phases[i - 1] as number) + step;
+      if (i > 1) re += Math.cos(step - lastStep) / (count - 2);
+      if (i > 1) im += Math.sin(step - lastStep) / (count - 2);
+      lastStep = step;
     }
     before = now;
     if (i % 8 === 0) yield i / count;
   }
-  if (agreement < AGREEING) return null;
+  if (Math.hypot(re, im) < AGREEING) return null;
   const times = angles.map(angle.timeOf);
   const moved = smoothed(phases).map((phase, i) => (angles[i] as number) + phase / order);
   return wholeRun(angle, times, moved);
@@ -69,17 +71,15 @@ function phasorOf(reader: SampleReader, angle: ShaftAngle, order: number, low: n
   return { re, im };
 }
 
-/** By how much the phase went on from one window to the next, all channels together, and how well they agree that it is the same line. */
-function stepBetween(before: readonly Phasor[], now: readonly Phasor[]): { readonly phase: number; readonly agreement: number } {
-  let [re, im, was, is] = [0, 0, 0, 0];
+/** By how much the phase went on from one window to the next, all channels together: the stronger count for more. */
+function stepBetween(before: readonly Phasor[], now: readonly Phasor[]): number {
+  let [re, im] = [0, 0];
   for (const [i, b] of now.entries()) {
     const a = before[i] as Phasor;
     re += b.re * a.re + b.im * a.im;
     im += b.im * a.re - b.re * a.im;
-    was += a.re ** 2 + a.im ** 2;
-    is += b.re ** 2 + b.im ** 2;
   }
-  return { phase: Math.atan2(im, re), agreement: was > 0 && is > 0 ? Math.hypot(re, im) / Math.sqrt(was * is) : 0 };
+  return Math.atan2(im, re);
 }
 
 const smoothed = (values: Float64Array): Float64Array =>
