@@ -3,6 +3,7 @@ export * from "./amounts.js";
 export * from "./axle.js";
 export * from "./correction-driveline.js";
 export * from "./correction-input.js";
+export * from "./limits-in-state.js";
 export * from "./millimetres.js";
 export * from "./reason.js";
 export * from "./stock.js";

@@ -3,7 +3,17 @@ import { estimateVerdict } from "../../analysis/index.js";
 import type { Driveline } from "../../kinematics/index.js";
 import type { Radians } from "../../units/index.js";
 import { type CorrectionModel, correctionModel, type DrivelineModel, refusals } from "../geometry/correction-model.js";
-import { type Change, type CorrectionInput, failure, type Outcome, type Reason, reason, success, toMillimetres } from "../model/index.js";
+import {
+  type AxleLoad,
+  type Change,
+  type CorrectionInput,
+  failure,
+  type Outcome,
+  type Reason,
+  reason,
+  success,
+  toMillimetres,
+} from "../model/index.js";
 import { casterReason, placementReason, slipBlocks, slipKnown, slipOf } from "../search/hard-limits.js";
 import { checkChanges } from "./check-changes.js";
 import { linearEstimate } from "./linear-estimate.js";
@@ -80,10 +90,10 @@ export function* predictSteps(
   );
   if (impossible.length > 0) return failure(...impossible);
   const states: PredictedState[] = [];
-  for (const [s, { id }] of model.states.entries()) {
+  for (const [s, { id, load }] of model.states.entries()) {
     const drivelines: PredictedDriveline[] = [];
     for (const [d, on] of model.drivelines.entries()) {
-      drivelines.push(predictDriveline(on, rephased(model, d, amounts), poses[d]?.[s] as PredictedPoses, options));
+      drivelines.push(predictDriveline(on, rephased(model, d, amounts), poses[d]?.[s] as PredictedPoses, load, options));
       yield;
     }
     states.push({ id, drivelines });
@@ -102,6 +112,7 @@ function predictDriveline(
   on: DrivelineModel,
   driveline: Driveline,
   { poses, slip, slipBy }: PredictedPoses,
+  load: AxleLoad,
   options: { readonly draws: number; readonly seed: number },
 ): PredictedDriveline {
   const known = on.topology.full && on.input.driveline.sections.length > 0;
@@ -109,7 +120,7 @@ function predictDriveline(
   const limits = slipKnown(on) ? slipOf(on) : null;
   const travel = limits ? { maximum: (limits.engaged ?? 0) - (limits.minimumEngaged ?? 0), minimum: -(limits.inwardTravel ?? 0) } : null;
   return {
-    ...predictedAnalysis(on.input, driveline, poses, options),
+    ...predictedAnalysis(on.input, driveline, poses, load, options),
     slipTravel,
     slipVerdict: travel ? estimateVerdict(slipTravel, travel) : "not-gauged",
     geometry: on.topology.full && (on.topology.armKnown || on.input.driveline.sections.length === 0) ? "full" : "angles-only",

@@ -67,7 +67,7 @@ export function boxSlack(judge: Judge): BoxSlack {
         const span = spanOf(subset, d, low, high, centre);
         const turns = span && turnBounds(model.drivelines[d] as DrivelineModel, reaches[d] as Reach, span);
         if (!turns) return null;
-        slacks[d] = slackFor(turns, limits[d] as ChainLimits);
+        slacks[d] = slackFor(turns, limits[d]?.[0] as ChainLimits);
       }
       return slacks;
     },

@@ -63,7 +63,7 @@ function flat(driveline: Driveline, posesDeg: readonly (readonly [number, number
       posesDeg.map(([i]) => i),
     ),
   );
-  return { n, directions, move, limits: chainLimits(input), scratch: newChainScratch(n) };
+  return { n, directions, move, limits: chainLimits(input, "none"), scratch: newChainScratch(n) };
 }
 
 test("the flat chain gives the numbers of the readable one", () => {

@@ -1,7 +1,7 @@
 import { equivalentAngle, type Joint, motionScope, peakAccelerationCoefficient, unevennessOfAngle } from "../../kinematics/index.js";
 import { angleOfAcceleration, maximumOperatingAngle } from "../../limits/index.js";
 import { type RadiansPerSecond, rpm, rpmToRadiansPerSecond } from "../../units/index.js";
-import type { CorrectionDriveline } from "../model/index.js";
+import { type AxleLoad, type CorrectionDriveline, limitsInState } from "../model/index.js";
 import { type MapKind, mapKind } from "./chain-scratch.js";
 
 /** Speed taken where the case gives none, rpm: agreed design value. */
@@ -31,8 +31,9 @@ export interface ChainLimits {
 /** Unevenness at which a uniformly driven chain reaches an acceleration (rad/s2) at a speed (rad/s). */
 const unevenAt = (acceleration: number, speed: RadiansPerSecond): number => unevennessOfAngle(angleOfAcceleration(acceleration, speed));
 
-/** Limits of a driveline at its highest shaft speed (3000 rpm where none is given): angles in radians, accelerations in rad/s2, unevenness in [0, 1). */
-export function chainLimits({ driveline, limits, maxShaftSpeed }: CorrectionDriveline): ChainLimits {
+/** Limits of a driveline at its highest shaft speed (3000 rpm where none is given), while the axle bears a load: angles in radians, accelerations in rad/s2, unevenness in [0, 1). */
+export function chainLimits({ driveline, limits: steady, maxShaftSpeed }: CorrectionDriveline, load: AxleLoad): ChainLimits {
+  const limits = limitsInState(steady, load);
   const speed = rpmToRadiansPerSecond(maxShaftSpeed ?? SPEED_NOT_GIVEN);
   const scope = motionScope(driveline);
   const { joints } = driveline;

@@ -12,7 +12,8 @@ import { casterReason, slipBlocks, slipOf, stateReason } from "./hard-limits.js"
 export interface Judge {
   readonly model: CorrectionModel;
   readonly drawn: DrawnRecords;
-  readonly limits: readonly ChainLimits[];
+  /** One a driveline and state. */
+  readonly limits: readonly (readonly ChainLimits[])[];
   readonly placements: readonly Placement[];
   readonly scratch: readonly ChainScratch[];
   readonly exact: readonly Slack[];
@@ -29,7 +30,7 @@ export function newJudge(model: CorrectionModel, drawn: DrawnRecords): Judge {
   const bare = {
     model,
     drawn,
-    limits: model.drivelines.map(({ input }) => chainLimits(input)),
+    limits: model.drivelines.map(({ input }) => model.states.map(({ load }) => chainLimits(input, load))),
     placements: joints.map(newPlacement),
     scratch: joints.map(newChainScratch),
     exact: joints.map(exactly),
@@ -58,7 +59,7 @@ function drivelineMargin({ model, drawn, limits, placements, scratch, moves }: B
     const move = moves[d]?.[s] as Float64Array;
     if (placeShafts(on.topology, drawn.records[d] as Float64Array, 0, move, s, placement) !== PLACED) return BLOCKED;
     if (heedHard && slipBlocks(slip, placement.slip[0] as number) !== null) return BLOCKED;
-    margin = Math.min(margin, marginOf(limits[d] as ChainLimits, placement.directions, move, scratch[d] as ChainScratch));
+    margin = Math.min(margin, marginOf(limits[d]?.[s] as ChainLimits, placement.directions, move, scratch[d] as ChainScratch));
   }
   return margin;
 }
@@ -113,7 +114,7 @@ function drivelineFails(
       if (spare.none) return true;
       continue;
     }
-    if (exceeds(limits[d] as ChainLimits, placement.directions, move, spare, scratch[d] as ChainScratch)) return true;
+    if (exceeds(limits[d]?.[s] as ChainLimits, placement.directions, move, spare, scratch[d] as ChainScratch)) return true;
   }
   return false;
 }

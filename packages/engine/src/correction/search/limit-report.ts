@@ -26,7 +26,7 @@ export function limitReport(judge: Judge, amounts: ArrayLike<number>): readonly 
       const { driveline } = input;
       const names = { driveline: driveline.id, sections: driveline.sections.map(({ id }) => id) };
       const slipTravel = placement.slip[0] as number;
-      return limitUses(limits[d] as ChainLimits, placement.directions, move, scratch[d] as ChainScratch, names).map((use) => ({
+      return limitUses(limits[d]?.[s] as ChainLimits, placement.directions, move, scratch[d] as ChainScratch, names).map((use) => ({
         ...use,
         state: state.id,
         drivelineId: driveline.id,
