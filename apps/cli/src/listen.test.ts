@@ -165,6 +165,33 @@ describe("listen --figure", () => {
   });
 });
 
+describe("listen --keep", () => {
+  it("writes what was heard into the case, beside the recording, and nothing else", async () => {
+    program.example("two-piece", "kept.json");
+    const before = JSON.parse(readFileSync(program.path("kept.json"), "utf8"));
+    const args = ["listen", "drive.csv", "--case", "kept.json", "--gear", "5", "--keep"];
+    const { code, err } = await program.run(args);
+    expect([code, err]).toEqual([0, "Kept in kept.json, under recordings.\n"]);
+    const { recordings, updatedAt, ...rest } = JSON.parse(readFileSync(program.path("kept.json"), "utf8"));
+    const { recordings: _none, updatedAt: _then, ...expected } = before;
+    expect(rest).toEqual(expected);
+    expect(updatedAt).toMatch(/^20/);
+    expect(recordings).toHaveLength(1);
+    expect(recordings[0]).toMatchObject({
+      file: "drive.csv",
+      heard: { gear: "5", verdict: shaftVerdict, speedFrom: "tacho_propeller_shaft" },
+    });
+    expect((await program.run(["validate", "kept.json"])).code).toBe(0);
+    await program.run(args);
+    expect(JSON.parse(readFileSync(program.path("kept.json"), "utf8")).recordings).toHaveLength(1);
+  });
+
+  it("does not take a case from standard input", async () => {
+    const { code, err } = await program.run(["listen", "drive.csv", "--case", "-", "--keep"]);
+    expect([code, err]).toEqual([2, "--keep: standard input cannot be written back; name a case file\n"]);
+  });
+});
+
 describe("listen refuses", () => {
   const refusal = async (...args: string[]): Promise<readonly [number | null, string]> => {
     const { code, out, err } = await program.run(["listen", ...args]);

@@ -9,6 +9,7 @@ export interface Listening {
     readonly speedFrom: string;
     readonly speedFile: string;
     readonly figure: string;
+    readonly keep: string;
   };
   readonly figureKind: string;
   readonly progress: (share: string) => string;
@@ -19,6 +20,8 @@ export interface Listening {
   readonly noVibration: (file: string, channels: string) => string;
   readonly unknownTachometerPart: (column: string, part: string, allowed: string) => string;
   readonly figureWritten: (path: string) => string;
+  readonly keepNeedsFile: string;
+  readonly kept: (path: string) => string;
   readonly contributions: string;
   /** The gear is null where it is not known. */
   readonly measured: (channels: string, speed: string, gear: string | null) => string;

@@ -18,6 +18,7 @@ export function listenCommand(terminal: Terminal): Command<CliContext> {
         speedFile: textFlag(listening.flags.speedFile, "FILE"),
         gear: textFlag(terminal.flags.gear, "LABEL"),
         figure: { kind: "parsed", parse: parsePicture, brief: listening.flags.figure, placeholder: "FILE", optional: true },
+        keep: switchFlag(listening.flags.keep),
         json: switchFlag(terminal.flags.json),
         lang: langFlag(terminal),
       },

@@ -7,6 +7,7 @@ export interface ListenFlags {
   readonly speedFile?: string;
   readonly gear?: string;
   readonly figure?: string;
+  readonly keep: boolean;
   readonly json: boolean;
   readonly lang?: Language;
 }

@@ -1,6 +1,7 @@
+import { type Case, recordHeard, serialise } from "@halfturn/casefile";
 import { noteText, signalFaultText } from "@halfturn/words";
 import { writeFault } from "../files/file-fault.js";
-import { fileName, readCase } from "../files/read-case.js";
+import { fileName, readCase, STANDARD_INPUT } from "../files/read-case.js";
 import { writeWhole } from "../files/write-whole.js";
 import { type Heard, type ListenRequest, listenTo } from "../listen/listen-to.js";
 import type { Refusal } from "../listen/refusal.js";
@@ -16,6 +17,7 @@ import type { ListenFlags } from "./listen-flags.js";
 export async function runListen(this: CliContext, flags: ListenFlags, recording: string): Promise<void> {
   const { words, paint } = this;
   const { listening } = words.terminal;
+  if (flags.keep && flags.case === STANDARD_INPUT) return fail(this, BAD_USE, [listening.keepNeedsFile]);
   const read = await readCase(flags.case, this);
   if (!read.ok) return fail(this, BAD_USE, read.lines);
   const { channel, speedFrom, speedFile, gear } = flags;
@@ -23,6 +25,7 @@ export async function runListen(this: CliContext, flags: ListenFlags, recording:
   const heard = await heardAndDrawn(request, flags, this);
   if (heard === "stopped") return fail(this, STOPPED, [listening.stopped]);
   if (!heard.ok) return fail(this, heard.code, heard.lines);
+  if (flags.keep && !(await keep(heard, read.case, recording, flags.case, this))) return;
   if (flags.json) {
     for (const note of heard.notes) this.process.stderr.write(`${noteText(words.orders, note, words.numbers)}\n`);
     this.process.stdout.write(`${JSON.stringify(heard.json, null, 2)}\n`);
@@ -30,7 +33,20 @@ export async function runListen(this: CliContext, flags: ListenFlags, recording:
     const view = { words, paint, width: pageWidth(this.process.stdout.columns) };
     this.process.stdout.write(`${heardLines(heard, read.case, view).join("\n")}\n`);
   }
+  if (flags.keep) this.process.stderr.write(`${listening.kept(flags.case)}\n`);
   if (flags.figure !== undefined) this.process.stderr.write(`${listening.figureWritten(flags.figure)}\n`);
+}
+
+/** Writes what was heard into the case file, whole or not at all. False once a refusal was printed. */
+async function keep({ json, speedColumn, gear }: Heard, document: Case, file: string, path: string, context: CliContext): Promise<boolean> {
+  const kept = recordHeard(document, { file, json, speedFrom: speedColumn, gear }, context.now());
+  try {
+    await writeWhole(path, serialise(kept, document), "replace", context.newId());
+    return true;
+  } catch (error) {
+    fail(context, BAD_USE, [writeFault(error, path, context.words.terminal)]);
+    return false;
+  }
 }
 
 /** Listens, and writes the picture where one is wanted; a picture that cannot be written refuses the whole. */

@@ -1,7 +1,6 @@
 import { z } from "zod";
+import { quantity } from "./quantity.js";
 import { id, jointId, moment, name } from "./scalars.js";
-
-const quantity = z.object({ value: z.number(), u: z.number().min(0), interval95: z.tuple([z.number(), z.number()]) }).nullable();
 
 const sectionAcceleration = z.object({ section: id, accelerationRadS2: quantity });
 

@@ -11,6 +11,7 @@ export const listening: Listening = {
     speedFrom: "Column that tells the speed",
     speedFile: "File that holds that column, if it is another",
     figure: "Picture of the vibration to write, ending in .svg",
+    keep: "Write what was heard into the case, for the report",
   },
   figureKind: "does not end in .svg; let the name of the picture end in .svg",
   progress: (share) => `Listening: ${share}`,
@@ -24,6 +25,8 @@ export const listening: Listening = {
   unknownTachometerPart: (column, part, allowed) =>
     `--speed-from: "${column}" is a tachometer on "${part}", which does not turn on this vehicle; name the column after one of ${allowed}`,
   figureWritten: (path) => `${path} written.`,
+  keepNeedsFile: "--keep: standard input cannot be written back; name a case file",
+  kept: (path) => `Kept in ${path}, under recordings.`,
   contributions: "What the vibration follows",
   measured: (channels, speed, gear) => `Channels: ${channels}. Speed from ${speed}${gear === null ? "" : `, gear ${gear}`}.`,
   amplitudesIn: (channel) => `Amplitudes are of ${channel}, half peak to peak.`,

@@ -11,6 +11,7 @@ export const listening: Listening = {
     speedFrom: "Columna que da la velocidad",
     speedFile: "Archivo que contiene esa columna, si es otro",
     figure: "Imagen de la vibración que escribir, acabada en .svg",
+    keep: "Escribir lo que se oyó en el caso, para el informe",
   },
   figureKind: "no acaba en .svg; haga que el nombre de la imagen acabe en .svg",
   progress: (share) => `Escuchando: ${share}`,
@@ -24,6 +25,8 @@ export const listening: Listening = {
   unknownTachometerPart: (column, part, allowed) =>
     `--speed-from: "${column}" es un tacómetro en "${part}", que no gira en este vehículo; dé a la columna el nombre de ${allowed}`,
   figureWritten: (path) => `${path} escrito.`,
+  keepNeedsFile: "--keep: la entrada estándar no se puede reescribir; dé un archivo de caso",
+  kept: (path) => `Guardado en ${path}, bajo recordings.`,
   contributions: "A qué sigue la vibración",
   measured: (channels, speed, gear) => `Canales: ${channels}. Velocidad de ${speed}${gear === null ? "" : `, marcha ${gear}`}.`,
   amplitudesIn: (channel) => `Las amplitudes son de ${channel}, la mitad de pico a pico.`,
