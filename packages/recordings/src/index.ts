@@ -7,7 +7,14 @@ export { type MemoryTrack, memoryRecording } from "./memory-recording.js";
 export { openRecording } from "./open-recording.js";
 export type { Block, Channel, Clock, Recording, RecordingFormat, Selection, Track } from "./recording.js";
 export type { RecordingResult } from "./recording-result.js";
-export { type HeardChannel, type HeardChannels, hearablePlaces, heardChannels, isHeard, recordedChannel } from "./road-test/heard-channels.js";
+export {
+  type HeardChannel,
+  type HeardChannels,
+  hearablePlaces,
+  heardChannels,
+  isHeard,
+  recordedChannel,
+} from "./road-test/heard-channels.js";
 export { type RecordedSpeed, recordedSpeed, speedKindOf, speedPlaces, type Tachometer, tachoPart } from "./road-test/recorded-speed.js";
 export { type EvenChannel, type EvenMethod, evenChannel } from "./timing/even-channel.js";
 export { type SlowChannel, slowChannel } from "./timing/slow-channel.js";

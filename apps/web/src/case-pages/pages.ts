@@ -7,6 +7,7 @@ const page = (load: () => Promise<ComponentType<CasePageProps>>) => lazy(async (
 /** Every step of the main flow that has a page, in its order. One line each; a page is fetched when it is first opened. */
 export const PAGES: readonly (readonly [step: Step, page: ComponentType<CasePageProps>])[] = [
   ["describe", page(() => import("./describe/describe-page.js").then(({ DescribePage }) => DescribePage))],
+  ["record", page(() => import("./record/record-page.js").then(({ RecordPage }) => RecordPage))],
   ["gauge", page(() => import("./gauge/gauge-page.js").then(({ GaugePage }) => GaugePage))],
   ["explain", page(() => import("./explain/explain-page.js").then(({ ExplainPage }) => ExplainPage))],
   ["correct", page(() => import("./correct/correct-page.js").then(({ CorrectPage }) => CorrectPage))],

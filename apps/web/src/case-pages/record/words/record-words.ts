@@ -1,0 +1,6 @@
+import type { TurningWords } from "./turning-words.js";
+
+/** What the Record page says. */
+export interface RecordWords {
+  readonly turning: TurningWords;
+}

@@ -1,0 +1,58 @@
+import { attributionToJson } from "@halfturn/casefile";
+import { type Attribution, type AttributionInput, attribute } from "@halfturn/engine/attribution";
+import type { LongWork } from "@halfturn/engine/uncertainty";
+import { figureLabelsOf, vibrationPictureSteps } from "@halfturn/figures";
+import { type HeardChannels, type Recording, recordedChannel } from "@halfturn/recordings";
+import { inPieces, partOf, pause } from "./in-pieces.js";
+import type { HearRequest, HearResult } from "./listening-types.js";
+import { preparedInput } from "./speed-of-request.js";
+import { stretchOf } from "./views.js";
+
+/** Shares of the work: the speed, the attribution; the rest is the picture. */
+const [SPEED, ATTRIBUTED] = [0.1, 0.85];
+
+/** Lays the vibration of the channels to what turned. Rejects with the signal's reason when it is stopped. */
+export async function hear(recording: Recording, channels: HeardChannels, request: HearRequest, work: LongWork): Promise<HearResult> {
+  const { stretch, document, language } = request;
+  const heard = channels.heard.map((one) => (stretch === null ? one : { ...one, run: stretchOf(one.run, ...stretch) }));
+  const [first] = heard;
+  // A programmer's error: channels are read before they are listened to.
+  if (!first) throw new RangeError("no channel was read");
+  const prepared = await preparedInput(recording, first.run, heard.map(recordedChannel), request, partOf(work, 0, SPEED));
+  if (!prepared.ok) return prepared;
+  const { input, powertrain, gear, notes } = prepared;
+  const found = await attribute(input, { ...partOf(work, SPEED, ATTRIBUTED), pause });
+  if (!found.ok) return { ok: false, why: "signal", fault: found };
+  const names = heard.map(({ place }) => place.channel.id);
+  const circumference = powertrain.circumference.value;
+  const json = attributionToJson(found.value, { channels: names, circumference, findings: [...prepared.findings, ...channels.findings] });
+  const labels = figureLabelsOf(language);
+  const drawn = await inPieces(
+    vibrationPictureSteps({ attribution: found.value, input, names }, document, labels),
+    partOf(work, ATTRIBUTED, 1),
+  );
+  return {
+    ok: true,
+    heard: {
+      json: withoutDoubt(json),
+      gear,
+      notes,
+      parts: input.parts.map(({ part, perWheelTurn, orders }) => ({ part, perWheelTurn, orders })),
+      wheelRate: wheelRate(found.value, input),
+      circumference,
+      picture: drawn.ok ? drawn.value : null,
+    },
+  };
+}
+
+/** Samples of an unknown scale are worked on like a sound; that they are no sound is said by the finding that names the scale. */
+const withoutDoubt = <Json extends { readonly findings: readonly { readonly code: string }[] }>(json: Json): Json =>
+  json.findings.some(({ code }) => code === "recording.no-full-scale")
+    ? { ...json, findings: json.findings.filter(({ code }) => code !== "attribution.sound-only") }
+    : json;
+
+function wheelRate({ blocks, readings }: Attribution, { reference }: AttributionInput): readonly [number, number, number] {
+  const scale = readings[0]?.scale ?? 1;
+  const rates = blocks.map(({ turnsPerSecond }) => (turnsPerSecond * scale) / reference.perWheelTurn);
+  return [Math.min(...rates), rates.reduce((sum, rate) => sum + rate, 0) / rates.length, Math.max(...rates)];
+}
