@@ -18,6 +18,22 @@ afterAll(async () => {
   await shop?.remove();
 });
 
+test("a text that is cut off, or wider than the phone, is seen", async () => {
+  const { page, context } = await openDevice(browser, shop.address);
+  await show(page, "/settings");
+  expect(await clippedTexts(page)).toEqual([]);
+  await page.evaluate(() => {
+    const [cut, wide] = [document.createElement("p"), document.createElement("p")];
+    cut.textContent = "cut off";
+    cut.style.cssText = "width: 1rem; overflow: hidden; white-space: nowrap";
+    wide.textContent = "too wide";
+    wide.style.cssText = "width: 30rem; max-width: none";
+    document.querySelector("main > div")?.append(cut, wide);
+  });
+  expect(await clippedTexts(page)).toEqual([expect.stringContaining("sideways"), "cut off"]);
+  await context.close();
+});
+
 const LONG_MS = 120_000;
 
 test(

@@ -35,12 +35,12 @@ export function Sheet({ title, close, onClose, children }: SheetProps) {
       }}
     >
       <div className={styles.inside}>
-        <header className={styles.head}>
+        <div className={styles.head}>
           <h2 id={heading}>{title}</h2>
           <Button kind="quiet" label={close} onPress={onClose}>
             <Icon name="close" />
           </Button>
-        </header>
+        </div>
         {children}
       </div>
     </dialog>
