@@ -1,5 +1,6 @@
 import type { Case } from "@halfturn/casefile";
 import type { Attachment, AttachmentType, CaseEvent, CaseHistory, CaseList, CaseRevision, HeldCase } from "@halfturn/exchange";
+import type { DeviceStore } from "./devices/device-store.js";
 
 /** Who changes something, and when. */
 export interface By {
@@ -87,6 +88,8 @@ export type Damage = readonly string[];
 export interface CaseStore {
   readonly engine: "sqlite" | "postgres";
   readonly place: string;
+  /** The devices of the local network; they are no part of a backup, because each pairs anew with the machine that it meets. */
+  readonly devices: DeviceStore;
   /** Newest change first. */
   readonly list: (query: ListQuery) => Promise<CaseList>;
   readonly read: (id: string) => Promise<Read>;

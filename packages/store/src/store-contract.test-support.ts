@@ -265,6 +265,20 @@ export function storeContract(engine: string, open: () => Promise<CaseStore>): v
     });
   });
 
+  describe(`devices in ${engine}`, () => {
+    test("are known by their token until they are sent away, and noted as seen once a minute", async () => {
+      await store.devices.add({ id: "phone", name: "Bay 1 phone", tokenHash: "a".repeat(64) }, at(0).savedAt);
+      await store.devices.add({ id: "tablet", name: "Tablet", tokenHash: "b".repeat(64) }, at(1).savedAt);
+      expect(await store.devices.byToken("a".repeat(64), at(30).savedAt)).toMatchObject({ name: "Bay 1 phone", lastSeenAt: at(0).savedAt });
+      expect(await store.devices.byToken("a".repeat(64), at(90).savedAt)).toMatchObject({ lastSeenAt: at(90).savedAt });
+      expect((await store.devices.list()).map(({ id }) => id)).toEqual(["phone", "tablet"]);
+      expect(await store.devices.byToken("c".repeat(64), at(90).savedAt)).toBeNull();
+      expect(await store.devices.sendAway("phone")).toBe(true);
+      expect(await store.devices.sendAway("phone")).toBe(false);
+      expect(await store.devices.byToken("a".repeat(64), at(91).savedAt)).toBeNull();
+    });
+  });
+
   test(`after all this ${engine} finds nothing wrong with itself`, async () => {
     expect(await store.check()).toEqual([]);
   });

@@ -12,6 +12,7 @@ export interface MigrationSettings {
 /** Every step from an empty database to the newest, by name. After a release a step is never edited, only followed by another. */
 export const migrationsFor = (settings: MigrationSettings): Readonly<Record<string, Migration>> => ({
   "0001-cases": casesAndHistory(settings),
+  "0002-devices": devices,
 });
 
 const casesAndHistory = ({ bytesType, search }: MigrationSettings): Migration => ({
@@ -73,3 +74,16 @@ const casesAndHistory = ({ bytesType, search }: MigrationSettings): Migration =>
     await search.create(db);
   },
 });
+
+const devices: Migration = {
+  up: async (db: Kysely<unknown>) => {
+    await db.schema
+      .createTable("devices")
+      .addColumn("id", "text", (column) => column.primaryKey())
+      .addColumn("name", "text", (column) => column.notNull())
+      .addColumn("token_hash", "text", (column) => column.notNull().unique())
+      .addColumn("paired_at", "text", (column) => column.notNull())
+      .addColumn("last_seen_at", "text", (column) => column.notNull())
+      .execute();
+  },
+};

@@ -57,7 +57,18 @@ export interface AttachmentTable {
   readonly saved_by: string;
 }
 
+/** Devices that were let in from the local network. */
+export interface DeviceTable {
+  readonly id: string;
+  readonly name: string;
+  /** SHA-256 of the device's token, hexadecimal. */
+  readonly token_hash: string;
+  readonly paired_at: string;
+  readonly last_seen_at: string;
+}
+
 export interface Tables {
+  readonly devices: DeviceTable;
   readonly counter: CounterTable;
   readonly cases: CaseTable;
   readonly revisions: RevisionTable;

@@ -3,6 +3,7 @@ import type { Kysely } from "kysely";
 import { writeBackup } from "../backup/write-backup.js";
 import type { CaseStore, Change, KeptRevision, Read } from "../case-store.js";
 import type { Database } from "../database/database.js";
+import { sqlDeviceStore } from "../devices/sql-device-store.js";
 import type { Tables } from "../schema/tables.js";
 import { attachmentsOf, attachPicture, detachPicture, pictureOf } from "./attachments.js";
 import { checkContents } from "./check-contents.js";
@@ -29,6 +30,7 @@ export function sqlCaseStore(database: Database): CaseStore {
   return {
     engine: database.engine,
     place: database.place,
+    devices: sqlDeviceStore(db, guarded),
     list: (query) => guarded(() => listCases(db, search, query)),
     read: (id) => guarded(() => readCase(db, id)),
     create: (document, by) => writing((one) => createCase(one, document, by)),
