@@ -16,14 +16,15 @@ import { motionBlocks } from "./motion.js";
 import { isProved, proofNotice, proveSections } from "./prove.js";
 import { provenanceBlocks } from "./provenance.js";
 import { readingsBlocks } from "./readings.js";
+import { recordSections } from "./record.js";
 
 import type { ReportInput } from "./report-input.js";
 import { type Subject, subjectsOf } from "./subject.js";
 import { surenessBlocks } from "./sureness.js";
 import { complaintText, vehicleBlocks } from "./vehicle.js";
 
-/** The report asks for gauging again, for a correction and for a proof drive; their cautions stand in it. */
-const STEPS_OF_THE_REPORT: readonly Step[] = ["gauge", "explain", "correct", "prove"];
+/** The report asks for a recording, for gauging again, for a correction and for a proof drive; their cautions stand in it. */
+const STEPS_OF_THE_REPORT: readonly Step[] = ["record", "gauge", "explain", "correct", "prove"];
 const REMARK_LINES = 6;
 
 function gaugingSections(subject: Subject): readonly Section[] {
@@ -83,6 +84,7 @@ export function reportContent(report: ReportInput): ReportContent {
       ...correctSections(corrections, adjusters, labels.steps.correct, words.correct.noneChosen(adjusters)),
       ...proveSections(corrections, labels.steps.prove),
       section(words.headings.vehicle, vehicleBlocks(report.case, words, numbers)),
+      ...recordSections(report.case, catalogue, words),
       ...subjects.flatMap(gaugingSections),
       section(words.headings.cautions, [
         { kind: "paragraph", text: cautions.defersTo },

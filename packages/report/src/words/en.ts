@@ -56,6 +56,24 @@ export const en: ReportWords = {
     reason: (reason) => `Reason given: ${reason}`,
     noReason: "No reason was given.",
   },
+  record: {
+    turning: (from, to, gear) =>
+      `What turns at ${from} to ${to} km/h${gear === null ? ", gear not known" : ` in gear ${gear}`}, and what it can shake at`,
+    recording: "Recording",
+    heardOn: "Worked out on",
+    channel: "Amplitudes of",
+    speedFrom: "Speed from",
+    length: "Length",
+    lengthOf: (seconds, rate) => `${seconds} s, ${rate} samples per second`,
+    verdict: "What the vibration follows",
+    noVerdict: "No part is named",
+    follows: (order, probability, share) =>
+      `The recorded vibration follows ${order}: ${probability} probable among the orders that can be seen. It explains ${share} of what was recorded.`,
+    heardIn: (recording) => `Orders heard in ${recording}`,
+    unexplained: (share) =>
+      `${share} of what was recorded follows no order. Amplitudes are half peak to peak; below each stands its 95 % interval.`,
+    unseen: (orders, band) => `The recording shows nothing above ${band} Hz, so it rules nothing out of: ${orders}.`,
+  },
   correct: {
     noneChosen: (adjusters) =>
       adjusters === 1

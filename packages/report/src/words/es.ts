@@ -56,6 +56,24 @@ export const es: ReportWords = {
     reason: (reason) => `Motivo dado: ${reason}`,
     noReason: "No se dio motivo.",
   },
+  record: {
+    turning: (from, to, gear) =>
+      `Lo que gira de ${from} a ${to} km/h${gear === null ? ", marcha sin conocer" : ` en marcha ${gear}`}, y a qué puede vibrar`,
+    recording: "Grabación",
+    heardOn: "Calculado el",
+    channel: "Amplitudes de",
+    speedFrom: "Velocidad de",
+    length: "Duración",
+    lengthOf: (seconds, rate) => `${seconds} s, ${rate} muestras por segundo`,
+    verdict: "A qué sigue la vibración",
+    noVerdict: "No se nombra ninguna pieza",
+    follows: (order, probability, share) =>
+      `La vibración grabada sigue a ${order}: ${probability} de probabilidad entre los órdenes que se pueden ver. Explica el ${share} de lo grabado.`,
+    heardIn: (recording) => `Órdenes oídos en ${recording}`,
+    unexplained: (share) =>
+      `El ${share} de lo grabado no sigue ningún orden. Las amplitudes son la mitad de pico a pico; debajo de cada una está su intervalo del 95 %.`,
+    unseen: (orders, band) => `La grabación no muestra nada por encima de ${band} Hz, así que no descarta nada de: ${orders}.`,
+  },
   correct: {
     noneChosen: (adjusters) =>
       adjusters === 1

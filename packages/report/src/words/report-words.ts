@@ -43,6 +43,24 @@ export interface CorrectionSectionWords {
   readonly road: string;
 }
 
+/** The section Record. */
+export interface RecordSectionWords {
+  /** The gear is null where it is not known. */
+  readonly turning: (from: string, to: string, gear: string | null) => string;
+  readonly recording: string;
+  readonly heardOn: string;
+  readonly channel: string;
+  readonly speedFrom: string;
+  readonly length: string;
+  readonly lengthOf: (seconds: string, rate: string) => string;
+  readonly verdict: string;
+  readonly noVerdict: string;
+  readonly follows: (order: string, probability: string, share: string) => string;
+  readonly heardIn: (recording: string) => string;
+  readonly unexplained: (share: string) => string;
+  readonly unseen: (orders: string, band: string) => string;
+}
+
 export interface ReportWords {
   readonly kind: string;
   readonly pageOf: { readonly page: string; readonly of: string };
@@ -95,6 +113,7 @@ export interface ReportWords {
     readonly reason: (reason: string) => string;
     readonly noReason: string;
   };
+  readonly record: RecordSectionWords;
   readonly correct: CorrectionSectionWords;
   readonly withheld: string;
   readonly facts: {
