@@ -31,6 +31,17 @@ test("amplitudes of a swept run without noise are right to 0.1 %, each order by 
   expect(Math.abs(shares - 1)).toBeLessThan(2 * NOISE_FREE);
 });
 
+test("the course of an order holds its amplitude and phase block by block", async () => {
+  const course = of(await run(), "propeller-shaft", 1)?.course;
+  expect(course?.times.length).toBeGreaterThan(20);
+  for (const [i, phase] of (course?.phases ?? []).entries()) {
+    // The shaft's angle is counted from its first pulse, and so is the source's phase of 0.3 rad from the start.
+    expect(Math.abs(phase - 0.3)).toBeLessThan(0.01);
+    expect(Math.abs((course?.amplitudes[i] ?? NaN) - 1)).toBeLessThan(NOISE_FREE);
+    expect(course?.times[i]).toBeGreaterThan(course?.times[i - 1] ?? 0);
+  }
+});
+
 test("in noise of four times its power the cause is named from the speed log alone, and the log's error is found", async () => {
   const result = await run({ roadNoise: 1.4, log: { interval: 0.5, lag: 0.5, resolution: 0.1, scale: 0.015, noise: 0.03 } }, "log");
   expect(result.verdict).toMatchObject({ part: "propeller-shaft", order: 1 });

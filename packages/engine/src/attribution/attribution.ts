@@ -7,6 +7,14 @@ import type { Reading } from "./follow-speed.js";
 import type { PartOrderName } from "./order-lines.js";
 import type { OrderCourse, Resonance } from "./resonance.js";
 
+/** An order's way through a run, one number for each block in which it showed. */
+export interface CourseOfOrder extends OrderCourse {
+  /** Middles of the blocks, seconds. */
+  readonly times: readonly number[];
+  /** Rad, (-pi, pi]: amplitude cos(order angle + phase), with `angle` below as the reference shaft's. */
+  readonly phases: readonly number[];
+}
+
 /** What one order of one part has to do with the vibration. */
 export interface Contribution extends PartOrderName {
   /** Its frequencies in the run, Hz. */
@@ -24,8 +32,8 @@ export interface Contribution extends PartOrderName {
   readonly share: number | null;
   /** That it is the largest contribution; null where it is not observable. */
   readonly probability: number | null;
-  /** Amplitude in the strongest channel, block by block. */
-  readonly course: OrderCourse | null;
+  /** In the strongest channel, block by block: an order cut, to be drawn against time or speed. */
+  readonly course: CourseOfOrder | null;
 }
 
 /** Why no order is named. */

@@ -1,10 +1,9 @@
-import type { Contribution } from "./attribution.js";
+import type { Contribution, CourseOfOrder } from "./attribution.js";
 import type { Evidence } from "./evidence.js";
 import type { Reading } from "./follow-speed.js";
 import { amplitudeOf } from "./line-amplitude.js";
 import { type OrderLine, type PartOrderName, sameOrder } from "./order-lines.js";
 import { foldsBack, type RunReading } from "./read-run.js";
-import type { OrderCourse } from "./resonance.js";
 import { foldedFrequency } from "./sensor-checks.js";
 
 /** Probability of a line over all readings; lines of one column share theirs evenly. */
@@ -58,9 +57,14 @@ function foldOf(line: OrderLine, { input, run }: Evidence): number | null {
   return foldedFrequency(line.perTurn * run.speeds.middle, input.channels[0]?.samples.rate ?? 0);
 }
 
-function courseOf({ fit }: RunReading, j: number, channel: number): OrderCourse | null {
+function courseOf({ fit }: RunReading, j: number, channel: number): CourseOfOrder | null {
   const course = fit.columns[j];
   const blocks = course?.blocks[channel];
   if (course === undefined || blocks === undefined || blocks.length === 0) return null;
-  return { frequencies: course.frequencies, amplitudes: blocks.map(({ amplitude }) => Math.hypot(amplitude.cosine, amplitude.sine)) };
+  return {
+    times: course.places.map((place) => fit.places[place]?.time ?? Number.NaN),
+    frequencies: course.frequencies,
+    amplitudes: blocks.map(({ amplitude }) => Math.hypot(amplitude.cosine, amplitude.sine)),
+    phases: blocks.map(({ amplitude }) => Math.atan2(-amplitude.sine, amplitude.cosine)),
+  };
 }

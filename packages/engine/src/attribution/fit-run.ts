@@ -170,8 +170,7 @@ function blockEdges(run: Run, angle: ShaftAngle, count: number): readonly number
 
 function anglesOf(run: Run, angle: ShaftAngle, from: number, to: number): Float64Array {
   const start = run.readers[0]?.start ?? 0;
-  const zero = angle.angleAt(start + run.first / run.rate);
-  return Float64Array.from({ length: to - from }, (_, n) => angle.angleAt(start + (from + n) / run.rate) - zero);
+  return Float64Array.from({ length: to - from }, (_, n) => angle.angleAt(start + (from + n) / run.rate));
 }
 
 /** Turns per second at a block's slowest, fastest and over its whole. */

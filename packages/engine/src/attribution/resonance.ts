@@ -75,7 +75,7 @@ function surroundings(cells: Float64Array, k: number): number {
   return Math.max(median(k - FAR, k - NEAR), median(k + NEAR + 1, k + FAR + 1));
 }
 
-/** How an order went: its frequency and amplitude in each block. */
+/** How an order went: its middle frequency (Hz) and amplitude in each block in which it showed. */
 export interface OrderCourse {
   readonly frequencies: readonly number[];
   readonly amplitudes: readonly number[];

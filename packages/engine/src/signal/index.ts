@@ -12,3 +12,4 @@ export { averagedSpectrum, peakAmplitudes, rmsAmplitudes, type Spectrum } from "
 export * from "./speed-from-vibration.js";
 export * from "./tachometer-angle.js";
 export * from "./window.js";
+export * from "./zoom-spectrum.js";
