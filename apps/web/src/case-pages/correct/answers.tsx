@@ -1,5 +1,7 @@
 import type { Change, PlanResult, RankedChoice } from "@halfturn/engine/correction";
+import { Link } from "@tanstack/react-router";
 import { Button } from "../../controls/button.js";
+import button from "../../controls/button.module.css";
 import { Card } from "../../controls/card.js";
 import { Fold } from "../../controls/fold.js";
 import { useWords } from "../../words/use-words.js";
@@ -57,6 +59,17 @@ export const Answers = ({ result, view, onTry }: AnswersProps) => {
             </li>
           ))}
         </ul>
+        {missing.length === 0 ? null : (
+          <div>
+            <Link
+              to="/cases/$id/$step"
+              params={{ id: view.document.id, step: "describe" }}
+              className={`${button.button} ${button.plain} ${button.normal}`}
+            >
+              {words.toDescribe}
+            </Link>
+          </div>
+        )}
       </Fold>
       {[
         { title: correction.notUsed, reasons: notUsed },

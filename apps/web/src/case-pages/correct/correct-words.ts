@@ -27,6 +27,7 @@ export interface CorrectWords {
   readonly steps: string;
   readonly left: string;
   readonly motion: string;
+  readonly toDescribe: string;
   readonly answers: string;
   readonly single: string;
   readonly withoutAxle: string;
@@ -71,6 +72,7 @@ export const correctWords: ByLanguage<CorrectWords> = {
     steps: "The work, step by step",
     left: "left over",
     motion: "shaking",
+    toDescribe: "Enter lengths in Describe",
     answers: "Quick answers",
     single: "Which single change helps most?",
     withoutAxle: "Can it be done without touching the axle?",
@@ -113,6 +115,7 @@ export const correctWords: ByLanguage<CorrectWords> = {
     steps: "El trabajo, paso a paso",
     left: "queda",
     motion: "sacudida",
+    toDescribe: "Anotar longitudes en Describir",
     answers: "Respuestas rápidas",
     single: "¿Qué cambio por sí solo ayuda más?",
     withoutAxle: "¿Se puede hacer sin tocar el eje?",

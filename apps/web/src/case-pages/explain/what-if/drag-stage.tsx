@@ -1,4 +1,4 @@
-import { figureLabelsOf, movableView } from "@halfturn/figures";
+import { figureLabelsOf, type MovableView, movableView } from "@halfturn/figures";
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from "react";
 import { figureOptions } from "../../../controls/figure.js";
 import { useWidth } from "../../../controls/use-width.js";
@@ -33,7 +33,7 @@ export const DragStage = ({ subject, moved, moves, onMove, settings }: DragStage
     () => (width === 0 ? null : movableView(picture, moved, moves.rises, figureOptions(settings, width))),
     [picture, moved, moves.rises, settings, width],
   );
-  const held = useRef<{ readonly y: number; readonly steps: number } | null>(null);
+  const held = useRef<{ readonly y: number; readonly steps: number; readonly view: MovableView } | null>(null);
   const { numbers } = catalogue;
 
   const nameHandle = (handle: Handle): string =>
@@ -44,17 +44,20 @@ export const DragStage = ({ subject, moved, moves, onMove, settings }: DragStage
     const size = handle.kind === "joint" ? numbers.length(Math.abs(steps)) : numbers.gaugedAngle(Math.abs(steps) / 10);
     return steps > 0 ? words.up(size) : words.down(size);
   };
+  const to = (handle: Handle, steps: number): void => {
+    const next = withSteps(moves, handle, steps);
+    // Between two steps nothing is drawn anew.
+    if (stepsOf(next, handle) !== stepsOf(moves, handle)) onMove(next);
+  };
   const press = (handle: Handle) => (event: PointerEvent<SVGGElement>) => {
+    if (!view) return;
     event.currentTarget.setPointerCapture(event.pointerId);
     event.currentTarget.focus();
-    held.current = { y: event.clientY, steps: stepsOf(moves, handle) };
+    held.current = { y: event.clientY, steps: stepsOf(moves, handle), view };
   };
   const drag = (handle: Handle) => (event: PointerEvent<SVGGElement>) => {
-    if (!held.current || !view) return;
-    const up = held.current.y - event.clientY;
-    const before = withSteps(moves, handle, held.current.steps);
-    const from = movableView(picture, picture, before.rises, figureOptions(settings, width));
-    onMove(withSteps(moves, handle, held.current.steps + draggedSteps(from, handle, up)));
+    const from = held.current;
+    if (from) to(handle, from.steps + draggedSteps(from.view, handle, from.y - event.clientY));
   };
   const release = () => {
     held.current = null;
@@ -63,7 +66,7 @@ export const DragStage = ({ subject, moved, moves, onMove, settings }: DragStage
     const by = KEYS[event.key];
     if (by === undefined && event.key !== "Home") return;
     event.preventDefault();
-    onMove(withSteps(moves, handle, by === undefined ? 0 : stepsOf(moves, handle) + by));
+    to(handle, by === undefined ? 0 : stepsOf(moves, handle) + by);
   };
 
   return (

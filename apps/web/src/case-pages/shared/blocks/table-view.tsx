@@ -33,7 +33,8 @@ export const TableView = ({ table: { caption, columns, rows, notes } }: { readon
           <tr key={k}>
             {row.map((cell, column) => {
               const { label = "", align = "start" } = columns[column] ?? {};
-              return column === 0 ? (
+              // A row that goes on from the one above has no name of its own.
+              return column === 0 && cell.text !== "" ? (
                 <th key={label} scope="row" data-align={align}>
                   <CellView cell={cell} />
                 </th>
