@@ -8,7 +8,7 @@ export async function openExample({ url }: ExampleCase): Promise<string | null> 
   if (!answer.ok) return null;
   const restored = await restoreCase(await answer.text());
   if (!restored.ok) return null;
-  const open = await shelf.add(restored.case);
+  const open = await shelf.add(restored.case, { revision: null });
   if (open.record().putAway) open.putAway(false);
   return open.record().id;
 }

@@ -22,13 +22,18 @@ export interface DeviceCase {
   readonly undone: number;
 }
 
+/** Where a document comes from that others may have as well: a revision of the server, or null for one that every copy of the app holds. */
+export interface Origin {
+  readonly revision: number | null;
+}
+
 /** A case as it comes to a device for the first time. */
-export const firstRecord = (document: Case, changedAt: string, from?: { readonly revision: number }): DeviceCase => ({
+export const firstRecord = (document: Case, changedAt: string, from?: Origin): DeviceCase => ({
   id: document.id,
   document,
   base: from ? document : null,
   revision: from?.revision ?? null,
-  waiting: from ? 0 : 1,
+  waiting: typeof from?.revision === "number" ? 0 : 1,
   putAway: 0,
   conflicts: [],
   refused: null,

@@ -1,12 +1,12 @@
 import type { Case } from "@halfturn/casefile";
-import { type DeviceCase, type DeviceStore, firstRecord } from "./device-case.js";
+import { type DeviceCase, type DeviceStore, firstRecord, type Origin } from "./device-case.js";
 import { type OpenCase, openCase } from "./open-case.js";
 
 /** The cases of this device, each opened once: the page and what sends it speak of the same one. */
 export interface Shelf {
   readonly open: (id: string) => Promise<OpenCase | null>;
   /** Puts a case on the device that was not there; the one that is there stays where there is one. */
-  readonly add: (document: Case, from?: { readonly revision: number }) => Promise<OpenCase>;
+  readonly add: (document: Case, from?: Origin) => Promise<OpenCase>;
   readonly list: () => Promise<readonly DeviceCase[]>;
   /** Calls whenever any case of the device changed. */
   readonly subscribe: (changed: () => void) => () => void;

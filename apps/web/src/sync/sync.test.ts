@@ -175,6 +175,16 @@ test("the same file opened on two devices is one case, and what differs is asked
   expect(differing.record().conflicts.map(({ path }) => path)).toEqual(["title"]);
 });
 
+test("an example that somebody else has worked on is taken as it is there: who opens it has changed nothing", async () => {
+  const { shop, phone, here } = await shared();
+  here.edit(titled("Worked on"));
+  await phone.settle();
+  const third = fakeDevice(shop, "third");
+  const example = await third.shelf.add(sample(), { revision: null });
+  await third.settle();
+  expect(example.record()).toMatchObject({ document: { title: "Worked on" }, conflicts: [], waiting: 0 });
+});
+
 test("a server that lost the case is given it again", async () => {
   const { shop, phone, here } = await shared();
   shop.kept.clear();

@@ -1,3 +1,5 @@
+import type { CaseComplaint, CaseVehicle } from "@halfturn/casefile";
+import { memo } from "react";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
 import { Fields } from "../../controls/fields.js";
@@ -20,10 +22,17 @@ const bandWith = (band: readonly [number, number] | undefined, end: 0 | 1, value
   return end === 0 ? [value, Math.max(value, other)] : [Math.min(value, other), value];
 };
 
-export function ComplaintCard({ document, edit }: Pick<CasePageProps, "document" | "edit">) {
+export interface ComplaintCardProps extends Pick<CasePageProps, "edit"> {
+  readonly title: string;
+  readonly vehicle: CaseVehicle | undefined;
+  readonly complaint: CaseComplaint | undefined;
+}
+
+const NOTHING: CaseComplaint = {};
+
+export const ComplaintCard = memo(function ComplaintCard({ title, vehicle, complaint = NOTHING, edit }: ComplaintCardProps) {
   const words = useWords(describeWords);
   const names = useWords(fieldNames);
-  const { complaint = {}, vehicle } = document;
   const band = complaint.speedKmh;
   const feel = complaint.feel ?? [];
   const gears = (vehicle?.gears ?? []).map(({ label }) => ({ value: label, label }));
@@ -36,8 +45,8 @@ export function ComplaintCard({ document, edit }: Pick<CasePageProps, "document"
       <TextEntry
         label={words.titleField}
         help={words.titleHelp}
-        value={document.title}
-        onChange={(title) => edit((before) => ({ ...before, title }))}
+        value={title}
+        onChange={(next) => edit((before) => ({ ...before, title: next }))}
       />
       <TextEntry
         label={words.vehicleField}
@@ -95,4 +104,4 @@ export function ComplaintCard({ document, edit }: Pick<CasePageProps, "document"
       />
     </Card>
   );
-}
+});

@@ -6,10 +6,10 @@ import { NumbersCard } from "./numbers-card.js";
 /** Who complains of what, on which vehicle, and how its drivelines are built. */
 export const DescribePage = ({ document, edit }: CasePageProps) => (
   <>
-    <ComplaintCard document={document} edit={edit} />
+    <ComplaintCard title={document.title} vehicle={document.vehicle} complaint={document.complaint} edit={edit} />
     {document.drivelines.map((driveline, index) => (
       <DrivelineCard key={driveline.id} document={document} edit={edit} index={index} driveline={driveline} />
     ))}
-    <NumbersCard document={document} edit={edit} />
+    <NumbersCard vehicle={document.vehicle} edit={edit} />
   </>
 );

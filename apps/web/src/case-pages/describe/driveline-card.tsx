@@ -1,5 +1,6 @@
 import type { CaseDriveline } from "@halfturn/casefile";
 import { catalogueOf, drivelineName, namesOf } from "@halfturn/words";
+import { memo } from "react";
 import { Card } from "../../controls/card.js";
 import { Fold } from "../../controls/fold.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
@@ -16,7 +17,14 @@ export interface DrivelineCardProps extends Pick<CasePageProps, "document" | "ed
 }
 
 /** How one driveline is built: what a tape, a look along the shaft and the vehicle's papers say. */
-export function DrivelineCard({ document, edit, index, driveline }: DrivelineCardProps) {
+export const DrivelineCard = memo(DrivelineFields, isSame);
+
+/** Of the document only the names of this driveline's parts are read. */
+function isSame(before: DrivelineCardProps, after: DrivelineCardProps): boolean {
+  return before.driveline === after.driveline && before.index === after.index && before.edit === after.edit;
+}
+
+function DrivelineFields({ document, edit, index, driveline }: DrivelineCardProps) {
   const words = useWords(describeWords);
   const catalogue = catalogueOf(useLanguage());
   const nameOf = namesOf(document, index, catalogue);

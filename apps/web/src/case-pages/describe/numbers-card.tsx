@@ -1,4 +1,5 @@
 import { type CaseVehicle, SHORTEST_MM } from "@halfturn/casefile";
+import { memo } from "react";
 import { Card } from "../../controls/card.js";
 import { Fields } from "../../controls/fields.js";
 import { Fold } from "../../controls/fold.js";
@@ -22,10 +23,15 @@ const PLACES = ["pivotForwardMm", "pivotUpMm", "mountForwardMm", "mountUpMm"] as
 
 type Tyre = NonNullable<CaseVehicle["tyre"]>;
 
-export function NumbersCard({ document, edit }: Pick<CasePageProps, "document" | "edit">) {
+export interface NumbersCardProps extends Pick<CasePageProps, "edit"> {
+  readonly vehicle: CaseVehicle | undefined;
+}
+
+const NOTHING: CaseVehicle = {};
+
+export const NumbersCard = memo(function NumbersCard({ vehicle = NOTHING, edit }: NumbersCardProps) {
   const words = useWords(describeWords);
   const names = useWords(fieldNames);
-  const { vehicle = {} } = document;
   const tyre: { readonly size?: string; readonly rollingCircumferenceMm?: number } = vehicle.tyre ?? {};
   const tyreWith = (next: { readonly size?: string | null; readonly rollingCircumferenceMm?: number | null }) =>
     edit(editVehicle({ tyre: orGone(changed(tyre, next)) as Tyre | null }));
@@ -82,4 +88,4 @@ export function NumbersCard({ document, edit }: Pick<CasePageProps, "document" |
       </Fold>
     </Card>
   );
-}
+});
