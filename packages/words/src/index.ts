@@ -18,6 +18,7 @@ export { type Numbers, numbersOf } from "./numbers/numbers.js";
 export { type CommonPart, capital, noteText, type OrderWords } from "./order-words.js";
 export type { Phrases } from "./phrases.js";
 export { placeInWords } from "./place-in-words.js";
+export { probabilityText } from "./probability-text.js";
 export { type RecordingWords, recordingFaultText } from "./recording-words.js";
 export type { Terminal } from "./terminal.js";
 export { signalFaultText, type VerdictParts, type VibrationWords } from "./vibration-words.js";

@@ -1,5 +1,5 @@
 import type { AttributionJson, ContributionJson } from "@halfturn/casefile";
-import { capital, type NameOf } from "@halfturn/words";
+import { capital, type NameOf, probabilityText } from "@halfturn/words";
 import { valueWithin } from "./quantity-text.js";
 import { table } from "./table.js";
 import type { View } from "./view.js";
@@ -23,7 +23,7 @@ export function contributionLines(json: AttributionJson, accessoryName: NameOf, 
     numbers.plainInterval(one.frequencyHz[0], one.frequencyHz[1], 1),
     ...(inUnits ? [valueWithin(one.amplitudeMS2, numbers, labels.notKnown)] : []),
     one.share === null ? "" : numbers.share(one.share),
-    one.probability === null ? "" : numbers.share(one.probability),
+    one.probability === null ? "" : probabilityText(one.probability, numbers),
   ]);
   const aligns = ["left", "right", "right", ...(inUnits ? (["right"] as const) : []), "right", "right"] as const;
   const left = seen.length - shown.length;

@@ -1,6 +1,6 @@
 import type { AttributionJson, OrderNameJson } from "@halfturn/casefile";
 import type { RotatingPart } from "@halfturn/engine/orders";
-import { capital, type NameOf } from "@halfturn/words";
+import { capital, type NameOf, probabilityText } from "@halfturn/words";
 import type { View } from "./view.js";
 import { wrap } from "./wrap.js";
 
@@ -15,7 +15,7 @@ export function verdictLines(json: AttributionJson, parts: readonly RotatingPart
     const sentence = vibration.verdict({
       order: name(verdict),
       cause: cause === null ? "" : orders.causes[cause],
-      probability: numbers.share(verdict.probability),
+      probability: probabilityText(verdict.probability, numbers),
       share: numbers.share(found?.share ?? 0),
     });
     return [view.paint("strong", `${terminal.listening.verdict}: ${capital(name(verdict))}`), ...wrap(sentence, view.width, "  ")];

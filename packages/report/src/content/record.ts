@@ -1,7 +1,7 @@
 import { type Case, type CaseRecording, type OrdersJson, ordersToJson, toPowertrain } from "@halfturn/casefile";
 import type { Abstained } from "@halfturn/engine/attribution";
 import { toSi } from "@halfturn/engine/units";
-import { type Catalogue, type CommonPart, type NameOf, noteText } from "@halfturn/words";
+import { type Catalogue, type CommonPart, type NameOf, noteText, probabilityText } from "@halfturn/words";
 import type { ReportWords } from "../words/index.js";
 import type { Block, Cell, Column, Section, Table } from "./blocks.js";
 import { dayText } from "./day-text.js";
@@ -118,7 +118,11 @@ function verdictNotice(heard: Heard, saying: Saying): Block {
     return { kind: "notice", tone: "unsure", title: words.record.noVerdict, lines: [vibration.abstained[known](between)] };
   }
   const share = shareOf(heard, heard.verdict);
-  const line = words.record.follows(nameOf(heard.verdict, saying), numbers.share(heard.verdict.probability), numbers.share(share));
+  const line = words.record.follows(
+    nameOf(heard.verdict, saying),
+    probabilityText(heard.verdict.probability, numbers),
+    numbers.share(share),
+  );
   return { kind: "notice", tone: "over", title: words.record.verdict, lines: [line] };
 }
 
@@ -143,7 +147,7 @@ function heardTable(name: string, heard: Heard, saying: Saying): Table {
         ? cell(labels.notKnown)
         : { text: numbers.plain(amplitudeMS2.value, 3), detail: numbers.plainInterval(...amplitudeMS2.interval95, 3) },
       cell(share === null ? labels.notKnown : numbers.share(share)),
-      cell(probability === null ? labels.notKnown : numbers.share(probability)),
+      cell(probability === null ? labels.notKnown : probabilityText(probability, numbers)),
     ]);
   return {
     kind: "table",
@@ -152,7 +156,7 @@ function heardTable(name: string, heard: Heard, saying: Saying): Table {
       column(orders.part, 3, "start"),
       column(orders.order, 1),
       column("Hz", 2),
-      column(`${vibration.amplitude}, m/s²`, 2),
+      column(`${vibration.amplitude}, m/s²`, 3),
       column(vibration.share, 1),
       column(vibration.probability, 2),
     ],
