@@ -1,8 +1,10 @@
-import { catalogueOf, shortAngle, shortLength } from "@halfturn/words";
 import { useState } from "react";
 import { Button } from "../../../controls/button.js";
 import { Choice } from "../../../controls/choice.js";
 import { MeasureField } from "../../../measure/measure-field.js";
+import { shownAs } from "../../../measure/measures.js";
+import { measureText } from "../../../measure/read-measure.js";
+import { useSettings } from "../../../settings/settings-context.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import styles from "./shelf-card.module.css";
 import { shelfWords } from "./shelf-words.js";
@@ -61,10 +63,12 @@ interface SizesProps {
 
 const Sizes = ({ sizes, measure, onChange }: SizesProps) => {
   const words = useWords(shelfWords);
-  const { numbers } = catalogueOf(useLanguage());
+  const { settings } = useSettings();
+  const { chip } = shownAs(measure, settings.units);
+  const decimalSign = useLanguage() === "es" ? "," : ".";
   const [next, setNext] = useState<number | null>(null);
   const textOf = (size: number): string =>
-    `${size > 0 ? "+" : ""}${measure === "angle" ? shortAngle(size, numbers) : shortLength(size, numbers)}`;
+    `${size > 0 ? "+" : ""}${measureText(size, measure, settings.units, decimalSign)}${measure === "angle" ? "" : " "}${chip}`;
   const add = () => {
     if (next !== null && next !== 0) onChange([...sizes, next]);
     setNext(null);
