@@ -31,13 +31,13 @@ const MOST_READINGS = 4;
  * lines onto orders is a reading, the more probable the more lines it explains. Where nothing is clear the log stands. geared: whether a line keeps its place.
  */
 export function* followSpeed(run: Run, reference: ReferenceShaft, geared: (line: OrderLine) => boolean): Generator<number, FollowedSpeed> {
-  const { looseness, perWheelTurn } = reference;
+  const { looseness, perWheelTurn, wander = looseness } = reference;
   const orders = run.lines.filter((line) => line.observable && geared(line)).map(({ perTurn }) => perTurn);
   if (orders.length === 0) return { angle: reference.angle, readings: [{ scale: 1, weight: 1 }] };
   const first = yield* scaledSteps(whitenedMap(run, reference.angle, perWheelTurn, orders, looseness), 0, 0.4);
   if (first === null) return { angle: reference.angle, readings: [{ scale: 1, weight: 1 }] };
   const [leader] = peaksNear(first, orders, looseness);
-  const angle = leader === undefined ? reference.angle : straightened(first, leader.order, looseness, reference.angle);
+  const angle = leader === undefined ? reference.angle : straightened(first, leader.order, wander, reference.angle);
   const locked = leader && (yield* scaledSteps(lockPhase(run.readers, angle, leader.order, perWheelTurn), 0.4, 0.2));
   const set = locked ?? angle;
   const second = leader && (yield* scaledSteps(whitenedMap(run, set, perWheelTurn, orders, looseness), 0.6, 0.4));
@@ -46,9 +46,9 @@ export function* followSpeed(run: Run, reference: ReferenceShaft, geared: (line:
 }
 
 /** An angle corrected so that the leader stays at one order. */
-function straightened({ map, rows }: WhitenedMap, leader: number, looseness: number, angle: ShaftAngle): ShaftAngle {
+function straightened({ map, rows }: WhitenedMap, leader: number, wander: number, angle: ShaftAngle): ShaftAngle {
   const middle = Math.round(leader / map.orderSpacing);
-  const half = Math.min(middle - 1, Math.ceil((looseness * leader) / map.orderSpacing) + FINENESS);
+  const half = Math.min(middle - 1, Math.ceil((wander * leader) / map.orderSpacing) + FINENESS);
   const states = 2 * half + 1;
   const scores = new Float64Array(rows.length * states);
   for (const [i, row] of rows.entries())

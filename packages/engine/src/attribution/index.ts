@@ -6,3 +6,4 @@ export type { Reading } from "./follow-speed.js";
 export * from "./input.js";
 export type { PartOrderName } from "./order-lines.js";
 export type { OrderCourse, Resonance } from "./resonance.js";
+export { ridgeReference } from "./ridge-reference.js";

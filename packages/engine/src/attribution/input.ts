@@ -21,6 +21,8 @@ export interface ReferenceShaft {
    * than the log says (circumference, receiver); the speed is then followed in the vibration itself.
    */
   readonly looseness: number;
+  /** Half width of the share by which that factor changes along the run; the looseness when left out. Smaller where only the shape of the speed is known well. */
+  readonly wander?: number;
 }
 
 /** A recording on the road and what turned. */
