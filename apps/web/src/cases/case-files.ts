@@ -3,6 +3,7 @@ import { same } from "@halfturn/exchange";
 import { shelf } from "../device/device.js";
 import { newId } from "../device/new-id.js";
 import { caseText, restoreCase } from "../worker/worker-client.js";
+import { caseFileName } from "./case-file-name.js";
 
 /** What became of a file that somebody opened. */
 export type OpenedFile =
@@ -28,18 +29,6 @@ export async function addCopy(document: Case, title: string): Promise<string> {
   const open = await shelf.add({ ...document, id: newId(), title });
   return open.record().id;
 }
-
-const NOT_IN_FILE_NAMES = /[^\p{L}\p{N}]+/gu;
-const LONGEST_NAME = 60;
-
-/** "Crane-truck-3-rumble.halfturn.json". */
-export const caseFileName = ({ title, id }: Pick<Case, "title" | "id">): string => {
-  const name = title
-    .replace(NOT_IN_FILE_NAMES, "-")
-    .slice(0, LONGEST_NAME)
-    .replace(/^-+|-+$/g, "");
-  return `${name || id}.halfturn.json`;
-};
 
 /** How long a browser may take to begin with a file. */
 const RELEASE_MS = 60_000;

@@ -13,6 +13,7 @@ import { PAGES } from "../pages.js";
 import styles from "./case-frame.module.css";
 import { frameWords } from "./frame-words.js";
 import { StepBar } from "./step-bar.js";
+import { StepCautions } from "./step-cautions.js";
 import { stepProgress } from "./step-progress.js";
 import { useRecord } from "./use-open-case.js";
 import { useUndoKeys } from "./use-undo-keys.js";
@@ -45,6 +46,7 @@ export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly st
       </header>
       <main className={styles.page}>
         <div className={styles.column}>
+          {current ? <StepCautions step={current} /> : null}
           {Page ? (
             <Suspense fallback={<Message title="…" />}>
               <Page document={document} edit={open.edit} calculation={calculation} settings={settings} />
