@@ -1,5 +1,5 @@
 import { type AttributionRequest, type SpeedSource, toAttributionInput } from "@halfturn/casefile";
-import type { AttributionInput } from "@halfturn/engine/attribution";
+import { type AttributionInput, ridgeReference } from "@halfturn/engine/attribution";
 import type { Finding, RecordingFault } from "@halfturn/engine/findings";
 import { readerOf, type SignalFault, speedFromVibrationSteps, type TimeSignal } from "@halfturn/engine/signal";
 import type { LongWork } from "@halfturn/engine/uncertainty";
@@ -9,8 +9,6 @@ import type { HearRequest, SpeedChoice } from "./listening-types.js";
 
 /** A speedometer may be out by this share, and a driver wanders off a speed (common practice, no source). */
 const TYPED_SHARE = 0.05;
-/** A ridge is its own count of turns; what is left is that of the part's ratio. */
-const RIDGE_LOOSENESS = 0.005;
 /** Greatest change of road speed while a ridge is followed, m/s^2. */
 const ACCELERATION = 1.5;
 
@@ -54,17 +52,17 @@ export async function preparedInput(
   const toShaft = (2 * Math.PI * perWheelTurn) / circumference;
   // The range is one of road speed; the tyre widens it.
   const widened = 1 + (2 * u) / circumference;
+  const range = { slowest: (speed.slowest * toShaft) / widened, fastest: speed.fastest * toShaft * widened };
   const ridge = await inPieces(
     speedFromVibrationSteps(readerOf(run), {
       orders: [speed.order],
-      slowest: (speed.slowest * toShaft) / widened,
-      fastest: speed.fastest * toShaft * widened,
+      ...range,
       acceleration: ACCELERATION * toShaft,
     }),
     work,
   );
   if (!ridge.ok) return { ok: false, why: "signal", fault: ridge };
-  return { ...made, input: { ...made.input, reference: { angle: ridge.value.angle, perWheelTurn, looseness: RIDGE_LOOSENESS } } };
+  return { ...made, input: { ...made.input, reference: ridgeReference(ridge.value, perWheelTurn, range) } };
 }
 
 function fromColumn(recording: Recording, speed: Extract<SpeedChoice, { readonly id: string }>, work: LongWork) {
