@@ -12,7 +12,7 @@ export interface ColumnName {
 
 /** "Accel Z (m/s^2)", "Accel Z [g]". */
 const BRACKETED = /^(.*?)\s*[([]([^()[\]]+)[)\]]$/;
-const TIME = /^(?:.*[_ ])?(?:time|timestamp|t|zeit|tiempo)$/i;
+const TIME = /^(?:.*[_ ])?(?:time|timestamp|datetime|t|zeit|uhrzeit|tiempo|hora)$/i;
 const TACHO = /^tacho(?:meter)?(?:_|$)/i;
 const PER_SECOND: RecordingUnit = { quantity: "velocity", factor: 1 };
 

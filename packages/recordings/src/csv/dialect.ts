@@ -1,5 +1,6 @@
 import { COMMA, POINT } from "../bytes/parse-number.js";
 import { cellValue } from "./cell-value.js";
+import { momentSeconds } from "./moment.js";
 import { splitLine } from "./split-line.js";
 
 /** How a table is written. */
@@ -18,11 +19,15 @@ const DIALECTS: readonly Dialect[] = [
   { separator: "\t", mark: COMMA },
 ];
 
-/** Whether all cells are numbers or empty, and at least one is a number. */
-export function isNumbers(cells: readonly string[], mark: number): boolean {
+/** Share of the cells that are numbers, moments or empty; 0 where none is a number. */
+function numberShare(cells: readonly string[], mark: number): number {
   const values = cells.map((cell) => cellValue(cell, mark));
-  return values.every(({ kind }) => kind !== "other") && values.some(({ kind }) => kind === "number");
+  const others = values.filter(({ kind }) => kind === "other").length - cells.filter((cell) => momentSeconds(cell) !== null).length;
+  return values.some(({ kind }) => kind === "number") ? 1 - others / cells.length : 0;
 }
+
+/** Whether more than half of the cells are numbers, moments or empty: a note in words may stand beside them. */
+export const isRow = (cells: readonly string[], mark: number): boolean => numberShare(cells, mark) > 0.5;
 
 /** Several columns before one: a line that broke off is one number in any dialect. Then more rows, then more columns. */
 function better(a: Scored, b: Scored): Scored {
@@ -34,6 +39,7 @@ function better(a: Scored, b: Scored): Scored {
 interface Scored {
   readonly dialect: Dialect;
   readonly columns: number;
+  /** Rows of so many columns, each counted by its share of numbers. */
   readonly rows: number;
 }
 
@@ -41,14 +47,15 @@ interface Scored {
  * The dialect in which the most lines are rows of numbers, of as many cells as the lines around them; null where no line is one.
  * Of several alike the one with more columns.
  */
-export function sniffDialect(lines: readonly string[]): Dialect | null {
+export function sniffDialect(lines: readonly string[]): Pick<Scored, "dialect" | "columns"> | null {
   const scored = DIALECTS.map((dialect): Scored => {
-    const rows = lines.map((line) => splitLine(line, dialect.separator)).filter((cells) => isNumbers(cells, dialect.mark));
+    const rows = lines.map((line) => splitLine(line, dialect.separator)).filter((cells) => isRow(cells, dialect.mark));
     const columns = commonest(rows.map(({ length }) => length));
-    return { dialect, columns, rows: rows.filter(({ length }) => length === columns).length };
+    const shares = rows.filter(({ length }) => length === columns).map((cells) => numberShare(cells, dialect.mark));
+    return { dialect, columns, rows: shares.reduce((sum, share) => sum + share, 0) };
   });
   const best = scored.reduce(better);
-  return best.rows === 0 ? null : best.dialect;
+  return best.rows === 0 ? null : best;
 }
 
 function commonest(values: readonly number[]): number {

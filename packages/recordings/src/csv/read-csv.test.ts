@@ -32,11 +32,20 @@ describe("readCsv", () => {
     ["a separator that is announced", "sep=;\ntime_s;accel_z_ms2\n0;1.5\n0.5;-2\n"],
     ["separators at the end of lines", "time_s,accel_z_ms2,\n0,1.5,\n0.5,-2,\n"],
     ["milliseconds", "time_ms,accel_z_ms2\n0,1.5\n500,-2\n"],
-    ["a column of words that nobody asked for", "time_s,accel_z_ms2\n0,1.5\n0.5,-2\n"],
   ])("reads %s", async (_, text) => {
     const recording = await table(text);
     expect(recording.tracks[0]?.channels[0]).toMatchObject({ quantity: "acceleration" });
     expect(await readAll(recording)).toMatchObject(SAME);
+  });
+
+  it.each([
+    ["words beside the numbers", "time_s,accel_z_ms2,note\n0,1.5,start\n0.5,-2,\n"],
+    ["settings above the names", "rate,100\ngain,2,dB\ntime_s,accel_z_ms2,x_g\n0,1.5,1\n0.5,-2,1\n"],
+  ])("reads a column that has %s", async (_, text) => {
+    const read: number[] = [];
+    for await (const block of (await table(text)).read({ track: 0, channels: [0] }))
+      if (block.ok) read.push(...(block.value.values[0] ?? []));
+    expect(read).toEqual([1.5, -2]);
   });
 
   it("reads Latin-1 headings", async () => {
@@ -51,6 +60,22 @@ describe("readCsv", () => {
     expect(recording.tracks.map(({ channels }) => channels.map(({ id }) => id))).toEqual([["accel_z_ms2"], ["speed_kmh"]]);
     expect(await readAll(recording, 0)).toEqual({ times: [0, 0.5, 1, 1.5], values: [[1, 2, 3, 4]] });
     expect(await readAll(recording, 1)).toEqual({ times: [0.25, 1.25], values: [[10, 20]] });
+  });
+
+  it.each([
+    ["2026-05-18T10:00:00.250Z", "2026-05-18T10:00:00.750Z"],
+    ["2026-05-18 23:59:59.900", "2026-05-19 00:00:00.400"],
+    ["10:00:00.250", "10:00:00.750"],
+  ])("reads moments as times: %s", async (first, second) => {
+    const { times, values } = await readAll(await table(`timestamp,accel_z_ms2\n${first},1.5\n"${second}",-2\n`));
+    expect(values).toEqual([[1.5, -2]]);
+    // A double holds seconds since 1970 to some 2e-7.
+    expect(Math.abs((times[1] ?? 0) - (times[0] ?? 0) - 0.5)).toBeLessThan(1e-6);
+  });
+
+  it("reads moments with a decimal comma, and in another zone", async () => {
+    const { times } = await readAll(await table("timestamp;accel_z_ms2\n2026-05-18T12:00:00,5+02:00;1,5\n2026-05-18T10:00:01,5Z;2\n"));
+    expect(times).toEqual([Date.UTC(2026, 4, 18, 10) / 1000 + 0.5, Date.UTC(2026, 4, 18, 10) / 1000 + 1.5]);
   });
 
   it("gives missing values as none", async () => {

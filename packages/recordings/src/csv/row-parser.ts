@@ -3,6 +3,7 @@ import { decodeText } from "../bytes/decode-text.js";
 import { parseNumber } from "../bytes/parse-number.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
 import { cellValue, isMissing } from "./cell-value.js";
+import { momentSeconds } from "./moment.js";
 import { splitLine } from "./split-line.js";
 import type { TableHead } from "./table-head.js";
 
@@ -39,17 +40,22 @@ export function rowParser({ dialect, columns, dataLine }: TableHead, slots: Int3
   const notANumber = (column: number, found: string): RecordingFault =>
     recordingFault("recording.not-a-number", `line ${line}`, { line, column: columns[column]?.id ?? "", found: found.slice(0, SHOWN) });
 
+  /** Puts a cell that is no number: nothing where it says that there is none, and a moment in a column of times. */
+  const putWords = (text: string, cell: number, rows: Rows): RecordingFault | null => {
+    const moment = columns[cell]?.quantity === "time" ? momentSeconds(text) : null;
+    if (moment === null && !isMissing(text)) return notANumber(cell, text);
+    (rows.columns[slots[cell] as number] as Float64Array)[rows.count] = moment ?? Number.NaN;
+    return null;
+  };
+
   /** Puts one cell, [from, to), into its place; null where it is well. */
   const putCell = (bytes: Uint8Array, from: number, to: number, cell: number, rows: Rows): RecordingFault | null => {
     if (cell >= width) return to > from ? columnsDiffer(cell + 1) : null;
     const slot = slots[cell] as number;
     if (slot < 0) return null;
     const value = parseNumber(bytes, from, to, mark);
-    if (Number.isNaN(value)) {
-      const text = decodeText(bytes.subarray(from, Math.min(to, from + 4 * SHOWN)));
-      if (!isMissing(text)) return notANumber(cell, text);
-    }
-    (rows.columns[slot] as Float64Array)[rows.count] = value;
+    if (!Number.isNaN(value)) (rows.columns[slot] as Float64Array)[rows.count] = value;
+    else return putWords(decodeText(bytes.subarray(from, Math.min(to, from + 4 * SHOWN))), cell, rows);
     return null;
   };
 
@@ -73,8 +79,11 @@ export function rowParser({ dialect, columns, dataLine }: TableHead, slots: Int3
       const slot = cell < width ? (slots[cell] as number) : -1;
       if (slot < 0) continue;
       const value = cellValue(content, mark);
-      if (value.kind === "other") return notANumber(cell, content);
-      (rows.columns[slot] as Float64Array)[rows.count] = value.kind === "number" ? value.value : Number.NaN;
+      if (value.kind === "number") (rows.columns[slot] as Float64Array)[rows.count] = value.value;
+      else {
+        const fault = putWords(content, cell, rows);
+        if (fault !== null) return fault;
+      }
     }
     return rowOf(cells.length, rows);
   };

@@ -2,7 +2,7 @@ import { type ByteSource, readUpTo } from "../bytes/byte-source.js";
 import { decodeText } from "../bytes/decode-text.js";
 import { type ColumnName, columnName, unitFor } from "../channels/column-name.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
-import { type Dialect, isNumbers, sniffDialect } from "./dialect.js";
+import { type Dialect, isRow, sniffDialect } from "./dialect.js";
 import { splitLine } from "./split-line.js";
 
 /** What stands before a table's rows of numbers. */
@@ -39,9 +39,10 @@ export async function readTableHead(source: ByteSource): Promise<RecordingResult
   const texts = plain.map(({ text }) => text);
   const sniffed = sniffDialect(texts.slice(0, SNIFFED_LINES)) ?? sniffDialect(texts);
   if (sniffed === null) return recordingFault(table.length === 0 ? "recording.empty" : "recording.no-samples", "", {});
-  const dialect = hint === undefined ? sniffed : { ...sniffed, separator: hint };
-  const rowIndex = plain.findIndex(({ text }) => isNumbers(splitLine(text, dialect.separator), dialect.mark));
-  const row = plain[rowIndex];
+  const dialect = hint === undefined ? sniffed.dialect : { ...sniffed.dialect, separator: hint };
+  // A setting in the preamble, "rate,100", is a row of its own width.
+  const isFirst = (cells: readonly string[]): boolean => cells.length === sniffed.columns && isRow(cells, dialect.mark);
+  const row = plain.find(({ text }) => isFirst(splitLine(text, dialect.separator)));
   if (row === undefined) return recordingFault("recording.no-samples", "", {});
   const width = splitLine(row.text, dialect.separator).length;
   const before = table.slice(0, table.indexOf(row)).map(({ text }) => splitLine(text.replace(COMMENT, ""), dialect.separator));
