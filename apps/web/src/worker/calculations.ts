@@ -1,4 +1,15 @@
-import { analyseCase, type Case, type NewCase, newCase, type Restored, restore, serialise, toCorrectionInput } from "@halfturn/casefile";
+import {
+  analyseCase,
+  type Case,
+  type CorrectionBasis,
+  correctionBasis,
+  type NewCase,
+  newCase,
+  type Restored,
+  restore,
+  serialise,
+  type TaughtGeometry,
+} from "@halfturn/casefile";
 import { type Change, type PlanOptions, plan, predict } from "@halfturn/engine/correction";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { FULL_DRAWS } from "./draws.js";
@@ -18,15 +29,24 @@ const stopSignal = (work: number) => ({
   },
 });
 
+/** What the last question rested on: what earlier corrections taught takes longer to work out than a prediction, and a slider asks of one case again and again. */
+let rested: { readonly text: string; readonly basis: CorrectionBasis } | null = null;
+
+function basisOf(document: Case, draws: number): CorrectionBasis {
+  const text = JSON.stringify([document, draws]);
+  if (rested?.text !== text) rested = { text, basis: correctionBasis(document, settings(draws)) };
+  return rested.basis;
+}
+
 /** What the worker can be asked. Everything handed over is plain data. */
 export const calculations = {
   analyse: (document: Case, draws: number) => analyseCase(document, {}, { draws, seed: SEED, accepted: [] }),
 
-  predict: (document: Case, changes: readonly Change[], draws: number) => predict(toCorrectionInput(document, settings(draws)), changes),
+  predict: (document: Case, changes: readonly Change[], draws: number) => predict(basisOf(document, draws).input, changes),
 
   plan: async (document: Case, options: PlanOptions, work: number, onProgress: (share: number) => void) => {
     try {
-      return await plan(toCorrectionInput(document, settings(FULL_DRAWS)), options, { signal: stopSignal(work), onProgress, pause });
+      return await plan(basisOf(document, FULL_DRAWS).input, options, { signal: stopSignal(work), onProgress, pause });
     } finally {
       stopped.delete(work);
     }
@@ -39,6 +59,9 @@ export const calculations = {
   corrections: async (document: Case) =>
     (await import("./report-calculations.js")).correctionsOf(document, { draws: FULL_DRAWS, seed: SEED }),
 
+  /** What the corrections that were gauged again teach about lengths and arms. */
+  taught: (document: Case): TaughtGeometry => basisOf(document, FULL_DRAWS).taught,
+
   stop: (work: number): void => {
     stopped.add(work);
   },
@@ -47,9 +70,6 @@ export const calculations = {
   serialise: (document: Case): string => serialise(document),
 
   newCase: (wanted: NewCase): Case => newCase(wanted),
-
-  /** The case as the text of its file. */
-  fileText: (document: Case): string => serialise(document),
 
   /** Reads a case file as it came: checked here, where the schema lives. */
   restore: (text: string): Restored => restore(text),

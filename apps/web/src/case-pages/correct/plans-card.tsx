@@ -8,6 +8,7 @@ import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
 import { PlanCard } from "./plan-card.js";
+import { TaughtNote } from "./taught-note.js";
 import type { PlanSearch, PlanWish } from "./use-plan.js";
 
 export interface PlansCardProps {
@@ -60,6 +61,7 @@ export const PlansCard = ({ search, wish, onWish, view, onChoose, onTry }: Plans
       ) : null}
       {answer?.ok ? (
         <>
+          <TaughtNote document={view.document} view={view} />
           <Blocks result={answer.value} view={view} />
           {(answer.value.plans[0]?.probabilityOfLimits ?? 1) < UNLIKELY ? (
             <p className={styles.doubt}>{view.catalogue.correction.unlikely}</p>

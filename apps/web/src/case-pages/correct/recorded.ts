@@ -1,4 +1,4 @@
-import { type Case, correctionBasis, recordCorrection } from "@halfturn/casefile";
+import { basisGaugings, type Case, recordCorrection, toCorrectionInput } from "@halfturn/casefile";
 import type { Change, Plan } from "@halfturn/engine/correction";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 
@@ -6,13 +6,11 @@ import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 export type Recordable = Pick<Plan, "instructions" | "states"> &
   Partial<Pick<Plan, "probabilityWithin" | "probabilityOfLimits">> & { readonly changes: readonly Change[] };
 
-/** Names alone are taken from the input here, so it need not draw anything. */
-const basisOf = (document: Case) => correctionBasis(document, { defaults: DEFAULT_LIMITS, draws: 100, seed: 1 });
-
-/** The case with a plan on record as chosen. `date`: ISO 8601. */
+/** The case with a plan on record as chosen. `date`: ISO 8601. Names alone are taken from the input, so it need not draw anything. */
 export function recorded(document: Case, plan: Recordable, date: string): Case {
-  const { input, chosen } = basisOf(document);
-  return recordCorrection(document, { ...plan, input, basis: chosen }, date);
+  const basis = basisGaugings(document);
+  const input = toCorrectionInput(document, { defaults: DEFAULT_LIMITS, draws: 100, seed: 1, chosen: basis });
+  return recordCorrection(document, { ...plan, input, basis }, date);
 }
 
 type Last = NonNullable<Case["corrections"]>[number];

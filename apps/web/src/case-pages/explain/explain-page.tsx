@@ -81,7 +81,7 @@ const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
       {measured.withheld ? <FindingsCard subject={subject} onAccept={onAccept} /> : null}
       <DrawingsCard subject={subject} analysis={analysis} moves={moves} onMove={setMoves} settings={settings} />
       <Card title={labels.joints}>
-        <JointList subject={subject} analysis={analysis} />
+        <JointList subject={subject} analysis={analysis} measured={trying ? measured : null} />
         <LimitsFold subject={subject} />
       </Card>
       <CancellationCard subject={subject} analysis={followed} settings={settings} />

@@ -21,6 +21,7 @@ export interface ExplainWords {
     readonly benchAccepted: string;
   };
   readonly allowed: (least: string, most: string) => string;
+  readonly measuredAt: (angle: string) => string;
   readonly atMost: (most: string) => string;
   readonly exact: string;
   readonly bench: string;
@@ -61,6 +62,7 @@ export const explainWords: ByLanguage<ExplainWords> = {
       benchAccepted: "Bench rule, accepted",
     },
     allowed: (least, most) => `may run at ${least} to ${most}`,
+    measuredAt: (angle) => `measured ${angle}`,
     atMost: (most) => `may run at up to ${most}`,
     exact: "Exact answer",
     bench: "Bench rule",
@@ -99,6 +101,7 @@ export const explainWords: ByLanguage<ExplainWords> = {
       benchAccepted: "Regla de banco, aceptado",
     },
     allowed: (least, most) => `admite de ${least} a ${most}`,
+    measuredAt: (angle) => `medido ${angle}`,
     atMost: (most) => `admite hasta ${most}`,
     exact: "Respuesta exacta",
     bench: "Regla de banco",

@@ -10,10 +10,12 @@ import styles from "./joint-list.module.css";
 export interface JointListProps {
   readonly subject: Subject;
   readonly analysis: DrivelineAnalysis;
+  /** What the gauging gave, beside what is only tried; null while nothing is. */
+  readonly measured: DrivelineAnalysis | null;
 }
 
 /** Every joint with its angle, what it may run at, and the verdict in words. */
-export const JointList = ({ subject: { input, nameOf, catalogue }, analysis }: JointListProps) => {
+export const JointList = ({ subject: { input, nameOf, catalogue }, analysis, measured }: JointListProps) => {
   const words = useWords(explainWords);
   const { labels, numbers } = catalogue;
   return (
@@ -28,7 +30,11 @@ export const JointList = ({ subject: { input, nameOf, catalogue }, analysis }: J
             </div>
             <div className={styles.value}>
               <span className={styles.angle}>{valueText(operatingAngle, numbers, labels.notKnown)}</span>{" "}
-              <span className={styles.quiet}>{intervalText(operatingAngle, numbers)}</span>
+              <span className={styles.quiet}>
+                {measured
+                  ? words.measuredAt(valueText(measured.joints[k]?.operatingAngle ?? null, numbers, labels.notKnown))
+                  : intervalText(operatingAngle, numbers)}
+              </span>
             </div>
             <div className={styles.verdict}>
               <VerdictMark tone={toneOf(verdict)}>{labels.verdicts[verdict]}</VerdictMark>

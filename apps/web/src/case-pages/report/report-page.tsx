@@ -4,7 +4,7 @@ import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
 import { Message } from "../../controls/message.js";
 import { useWords } from "../../words/use-words.js";
-import { fileText } from "../../worker/worker-client.js";
+import { caseText } from "../../worker/worker-client.js";
 import type { CasePageProps } from "../case-page.js";
 import { type Paper, pdfOf } from "./pdf-of.js";
 import { ReportArticle } from "./report-article.js";
@@ -39,7 +39,7 @@ export const ReportPage = ({ document, settings }: CasePageProps) => {
     if (answer.older) setSaid(words.older);
   };
   const saveCase = async () => {
-    const text = await fileText(document);
+    const text = await caseText(document);
     save(`${document.id}.halfturn.json`, new Blob([text], { type: "application/json" }));
   };
   return (
