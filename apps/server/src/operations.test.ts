@@ -12,20 +12,27 @@ const TIME_LIMIT_MS = 120_000;
 let shop: Shop;
 let operations: readonly Operation[];
 beforeAll(async () => {
-  // Reports have their own tests; here they would only take time.
+  // Reports and codes have their own tests; here reports would only take time, and no code would ever be guessed.
   shop = await openShop((parts) => ({
     ...parts,
     reports: { render: async () => ({ ok: false, why: "nothing" }), close: () => undefined },
+    lan: {
+      addresses: ["https://192.0.2.7:4681"],
+      certificate: "PEM",
+      pairing: { begin: () => ({ code: CODE, expiresAt: 0 }), claim: (code) => (code === CODE ? "granted" : "refused") },
+    },
   }));
   operations = operationsOf((await (await shop.ask("/api/openapi.json")).json()) as OpenApiDocument);
   for (const document of demoCases) await shop.take(document);
   await shop.take(sampleCase("plain"));
+  for (const id of KNOWN.id) await shop.store.devices.add({ id, name: id, tokenHash: id }, shop.parts.now());
   for (const id of KNOWN.id)
     for (const name of KNOWN.name) await shop.ask(`/api/cases/${id}/attachments/${name}`, { method: "PUT", body: PNG });
 });
 afterAll(() => shop.remove());
 
 const PNG = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 7]);
+const CODE = "12345678";
 const KNOWN = {
   id: ["plain", ...demoCases.slice(0, 4).map(({ id }) => id)],
   revision: ["1", "2", "3"],
@@ -38,6 +45,7 @@ const bodies = fc.oneof(
   { weight: 3, arbitrary: fc.constantFrom(sampleCase("plain"), ...demoCases).chain(mutated) },
   { weight: 2, arbitrary: fc.constantFrom("plain", "new-1", "new-2").map((id) => JSON.stringify(sampleCase(id, { notes: id }))) },
   { weight: 2, arbitrary: fc.constant(PNG) },
+  { weight: 1, arbitrary: fc.constantFrom(CODE, "1", "").map((code) => JSON.stringify({ code, device: "Phone" })) },
   { weight: 1, arbitrary: fc.json() },
   { weight: 1, arbitrary: fc.uint8Array({ maxLength: 60 }).map((bytes) => Uint8Array.from(bytes)) },
   { weight: 1, arbitrary: fc.uint8Array({ maxLength: 20 }).map((bytes) => Uint8Array.from([...PNG, ...bytes])) },

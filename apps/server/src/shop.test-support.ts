@@ -49,6 +49,8 @@ export async function openShop(change: (parts: ServerParts) => ServerParts = (pa
     now: () => new Date(Date.UTC(2026, 4, 1, 8, 0, seconds++)).toISOString(),
     newId: () => `copy-${++ids}`,
     version: "0.0.0",
+    lan: null,
+    side: "home",
     names: LOOPBACK_NAMES,
   });
   const app = createApp(parts);

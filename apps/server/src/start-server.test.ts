@@ -17,6 +17,7 @@ const settings = (more: Partial<ServerSettings> = {}): ServerSettings => ({
   folder: join(folder, String(count++)),
   database: null,
   web: null,
+  lanPort: null,
   demo: false,
   version: "0.0.0",
   now: () => new Date().toISOString(),

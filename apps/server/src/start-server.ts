@@ -1,13 +1,12 @@
-import { createServer } from "node:http";
-import type { AddressInfo } from "node:net";
 import { openStore } from "@halfturn/store";
-import { getRequestListener } from "@hono/node-server";
 import { createApp } from "./app/create-app.js";
 import { lineLog } from "./app/log.js";
+import type { ServerParts } from "./app/server-parts.js";
 import { fillWithDemo } from "./demo/demo-shop.js";
 import { changeFeed } from "./events/change-feed.js";
+import { type Listening, listen } from "./http/listen.js";
 import { LOOPBACK_NAMES } from "./http/own-host.js";
-import { stopListening } from "./http/stop-listening.js";
+import { openLan } from "./lan/open-lan.js";
 import { reportRenderer } from "./reports/report-renderer.js";
 import { type ShopLocation, storeLocation } from "./shop-location.js";
 import { webFiles } from "./web/web-files.js";
@@ -15,6 +14,8 @@ import { webFiles } from "./web/web-files.js";
 export interface ServerSettings extends ShopLocation {
   /** 0: any free one. */
   readonly port: number;
+  /** Port for the local network, over HTTPS; null: this machine only. */
+  readonly lanPort: number | null;
   /** The built web app; null for none. */
   readonly web: string | null;
   /** Whether an empty store is filled with the demonstration. */
@@ -27,6 +28,8 @@ export interface ServerSettings extends ShopLocation {
 
 export interface RunningServer {
   readonly address: string;
+  /** Where devices of the local network find the shop; mostly none. */
+  readonly lanAddresses: readonly string[];
   /** Where the data lie: the file, or the database's address without its password. */
   readonly place: string;
   /** Cases of the demonstration that were put in; mostly none. */
@@ -35,48 +38,46 @@ export interface RunningServer {
   readonly stop: () => Promise<void>;
 }
 
-/** Opens the store and listens on the loopback. Throws a StoreFault, or the listener's error where the port is taken. */
+/** Opens the store and listens. Throws a StoreFault, or the listener's error where a port cannot be had. */
 export async function startServer(settings: ServerSettings): Promise<RunningServer> {
-  const log = lineLog(settings.writeLog, settings.now);
+  const { now, newId, version } = settings;
+  const log = lineLog(settings.writeLog, now);
   const store = await openStore(storeLocation(settings));
   const feed = changeFeed();
   const reports = reportRenderer({ worker: new URL("./report-worker.js", import.meta.url) });
-  const app = createApp({
-    store,
-    feed,
-    web: settings.web === null ? null : webFiles(settings.web),
-    log,
-    reports,
-    now: settings.now,
-    newId: settings.newId,
-    version: settings.version,
-    names: LOOPBACK_NAMES,
-  });
-  const server = createServer(getRequestListener(app.fetch));
-  const stop = stopListening(server);
-  try {
-    await new Promise<void>((resolve, reject) => {
-      server.once("error", reject);
-      server.listen(settings.port, "127.0.0.1", resolve);
-    });
-  } catch (error) {
+  const web = settings.web === null ? null : webFiles(settings.web);
+  const listening: Listening[] = [];
+  const stop = async (): Promise<void> => {
+    feed.close();
+    await Promise.all(listening.map((one) => one.stop()));
+    reports.close();
     await store.close();
+  };
+  try {
+    const lan = settings.lanPort === null ? null : await openLan(settings.folder, settings.lanPort, now);
+    const home: ServerParts = { store, feed, reports, web, log, now, newId, version, lan, side: "home", names: LOOPBACK_NAMES };
+    const demoCases = settings.demo ? await fillWithDemo(store, now) : 0;
+    const { port, stop: stopHome } = await listen(createApp(home), { host: "127.0.0.1", port: settings.port });
+    listening.push({ port, stop: stopHome });
+    if (lan !== null && settings.lanPort !== null) {
+      const app = createApp({ ...home, side: "lan", names: lan.names });
+      listening.push(await listen(app, { host: "0.0.0.0", port: settings.lanPort, tls: { cert: lan.tls.chain, key: lan.tls.key } }));
+    }
+    const address = `http://localhost:${port}`;
+    const lanAddresses = lan?.addresses ?? [];
+    log({ event: "started", address, lanAddresses, database: store.engine });
+    return {
+      address,
+      lanAddresses,
+      place: store.place,
+      demoCases,
+      stop: async () => {
+        await stop();
+        log({ event: "stopped" });
+      },
+    };
+  } catch (error) {
+    await stop();
     throw error;
   }
-  const demoCases = settings.demo ? await fillWithDemo(store, settings.now) : 0;
-  const { port } = server.address() as AddressInfo;
-  const address = `http://localhost:${port}`;
-  log({ event: "started", address, database: store.engine });
-  return {
-    address,
-    place: store.place,
-    demoCases,
-    stop: async () => {
-      feed.close();
-      await stop();
-      reports.close();
-      await store.close();
-      log({ event: "stopped" });
-    },
-  };
 }

@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { mkdir } from "node:fs/promises";
+import { mkdir, open } from "node:fs/promises";
 import { dirname } from "node:path";
 import type { Database } from "./database/database.js";
 import { sqliteFault } from "./faults/sqlite-fault.js";
@@ -13,15 +13,19 @@ export async function openDatabase(location: StoreLocation): Promise<Database> {
     const { openPostgres } = await import("./database/postgres-database.js");
     return openPostgres(location.address);
   }
-  const folder = dirname(location.file);
-  if (!existsSync(folder)) {
-    try {
-      // Cases name customers' vehicles: nobody else on the machine needs to read them.
-      await mkdir(folder, { recursive: true, mode: 0o700 });
-    } catch (error) {
-      throw sqliteFault(error, location.file);
-    }
-  }
+  await prepare(location.file);
   const { openSqlite } = await import("./database/sqlite-database.js");
   return openSqlite(location.file);
+}
+
+/** Makes the folder and the file where there are none, for this user alone: cases name customers' vehicles. */
+async function prepare(file: string): Promise<void> {
+  if (existsSync(file)) return;
+  try {
+    await mkdir(dirname(file), { recursive: true, mode: 0o700 });
+    // SQLite takes an empty file for a new database.
+    await (await open(file, "a", 0o600)).close();
+  } catch (error) {
+    throw sqliteFault(error, file);
+  }
 }

@@ -8,9 +8,13 @@ export interface Serving {
     readonly database: string;
     readonly demo: string;
     readonly web: string;
+    readonly lan: string;
   };
   readonly open: (address: string) => string;
   readonly dataIn: (place: string) => string;
+  readonly inNetwork: (addresses: string) => string;
+  readonly noNetwork: string;
+  readonly letIn: string;
   readonly stopWith: string;
   readonly demoMade: (count: string) => string;
   readonly noWeb: (folder: string) => string;

@@ -1,6 +1,7 @@
 import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
+import { switchFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
 import type { ServeFlags } from "./serve-flags.js";
 import { storeFlags } from "./store-flags.js";
@@ -22,6 +23,7 @@ export const serveCommand = (terminal: Terminal): Command<CliContext> => {
         port: { kind: "parsed", parse: parsePort, brief: flags.port, default: String(DEFAULT_PORT), placeholder: "N" },
         ...storeFlags(terminal),
         demo: { kind: "boolean", brief: flags.demo, default: true },
+        lan: switchFlag(flags.lan),
         web: { kind: "parsed", parse: String, brief: flags.web, optional: true, placeholder: "FOLDER" },
       },
     },

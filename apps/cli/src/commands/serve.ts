@@ -12,6 +12,9 @@ import { storeOf } from "./store-flags.js";
 /** Beside the bundle of this program. */
 const builtApp = (): string => fileURLToPath(new URL("../../web/dist", import.meta.url));
 
+/** The next port; any free one where the system chooses the first. */
+const lanPortOf = (port: number): number => (port === 0 ? 0 : port + 1);
+
 /** Serves the shop until it is told to stop. */
 export async function runServe(this: CliContext, flags: ServeFlags): Promise<void> {
   const { serving } = this.words.terminal;
@@ -20,7 +23,9 @@ export async function runServe(this: CliContext, flags: ServeFlags): Promise<voi
   if (server === null) return;
   const stopping = new Promise<void>((stop) => this.onStop(stop));
   const demo = server.demoCases > 0 ? [serving.demoMade(String(server.demoCases))] : [];
-  const lines = [serving.open(server.address), serving.dataIn(server.place), ...demo, serving.stopWith];
+  const reached = server.lanAddresses.length > 0 ? [serving.inNetwork(server.lanAddresses.join(" ")), serving.letIn] : [serving.noNetwork];
+  const network = flags.lan ? reached : [];
+  const lines = [serving.open(server.address), ...network, serving.dataIn(server.place), ...demo, serving.stopWith];
   this.process.stdout.write(`${lines.join("\n")}\n`);
   if (!existsSync(join(web, "index.html"))) this.process.stdout.write(`${serving.noWeb(web)}\n`);
   await stopping;
@@ -35,6 +40,7 @@ async function start(flags: ServeFlags, web: string | null, context: CliContext)
       port: flags.port,
       ...storeOf(flags, context),
       web,
+      lanPort: flags.lan ? lanPortOf(flags.port) : null,
       demo: flags.demo,
       version: VERSION,
       now: context.now,

@@ -1,5 +1,6 @@
 import type { CaseStore } from "@halfturn/store";
 import type { ChangeFeed } from "../events/change-feed.js";
+import type { Lan } from "../lan/lan.js";
 import type { ReportRenderer } from "../reports/report-renderer.js";
 import type { WebFiles } from "../web/web-files.js";
 import type { Log } from "./log.js";
@@ -17,6 +18,10 @@ export interface ServerParts {
   /** For a case that is taken up as a copy. */
   readonly newId: () => string;
   readonly version: string;
+  /** The local network; null while the server serves this machine only. */
+  readonly lan: Lan | null;
+  /** home: this machine's own screen, which needs no key. lan: devices of the local network, which need one. */
+  readonly side: "home" | "lan";
   /** Names that this server answers to, without port. */
   readonly names: readonly string[];
 }

@@ -36,6 +36,12 @@ const STATUS: Readonly<Record<RefusalCode, ContentfulStatusCode>> = {
   "host-refused": 421,
   "origin-refused": 403,
   "too-many-listeners": 503,
+  "not-paired": 401,
+  "home-only": 403,
+  "no-lan": 409,
+  "code-refused": 403,
+  "too-many-tries": 429,
+  "device-unknown": 404,
   stopping: 503,
   "server-fault": 500,
 };

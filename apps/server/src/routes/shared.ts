@@ -5,6 +5,7 @@ import type { Context } from "hono";
 import type { ServerParts } from "../app/server-parts.js";
 import { deviceName } from "../http/device-name.js";
 import { PROBLEM_JSON, refuse } from "../http/refuse.js";
+import { pairedDeviceOf } from "../lan/access.js";
 
 /** As long as a case file lets an id be. */
 const LONGEST_ID = 200;
@@ -40,6 +41,7 @@ export const refused = (...statuses: readonly number[]) =>
 
 /** Who is changing something; a refusal where the device's name cannot be read. */
 export function by(c: Context, { now }: ServerParts): By | Response {
-  const savedBy = deviceName(c);
+  // A device that was let in goes by the name it was let in under.
+  const savedBy = pairedDeviceOf(c)?.name ?? deviceName(c);
   return savedBy === null ? refuse(c, "device-name-unreadable", { limit: MAX_DEVICE_NAME }) : { savedBy, savedAt: now() };
 }

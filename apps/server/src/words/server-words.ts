@@ -31,6 +31,12 @@ export interface RefusalParams {
   readonly "host-refused": { readonly host: string };
   readonly "origin-refused": { readonly origin: string };
   readonly "too-many-listeners": { readonly limit: number };
+  readonly "not-paired": Readonly<Record<never, never>>;
+  readonly "home-only": Readonly<Record<never, never>>;
+  readonly "no-lan": Readonly<Record<never, never>>;
+  readonly "code-refused": Readonly<Record<never, never>>;
+  readonly "too-many-tries": Readonly<Record<never, never>>;
+  readonly "device-unknown": { readonly id: string };
   readonly stopping: Readonly<Record<never, never>>;
   readonly "server-fault": Readonly<Record<never, never>>;
 }

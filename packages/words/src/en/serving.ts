@@ -3,16 +3,20 @@ import type { Serving } from "../serving.js";
 export const serving: Serving = {
   brief: "Serve the shop's cases and the app on this machine",
   description:
-    "Opens the shop's database, makes it where there is none, and serves the app and its data to this machine only until it is stopped with Ctrl-C. An empty shop gets demonstration cases unless --no-demo is given. --database keeps the cases in PostgreSQL instead of a file.\nExit 0: stopped by hand. 2: it could not start.",
+    "Opens the shop's database, makes it where there is none, and serves the app and its data to this machine until it is stopped with Ctrl-C. An empty shop gets demonstration cases unless --no-demo is given. --database keeps the cases in PostgreSQL instead of a file. Nobody but this machine is served unless --lan is given: then devices of the local network are let in over HTTPS, on the port after --port, each with a code of eight digits that this machine shows.\nExit 0: stopped by hand. 2: it could not start.",
   flags: {
     port: "Port to listen on; 0 takes any free one",
     data: "Folder of the shop's data",
     database: "Address of a PostgreSQL database, postgres://...",
     demo: "Put demonstration cases into an empty shop",
     web: "Folder of the built app",
+    lan: "Let phones and tablets of the local network in, over HTTPS, each with a code",
   },
   open: (address) => `Halfturn is ready: ${address}`,
   dataIn: (place) => `Data: ${place}`,
+  inNetwork: (addresses) => `In the local network: ${addresses}`,
+  noNetwork: "This machine has no address in a local network; phones and tablets cannot reach it.",
+  letIn: "Let a phone or tablet in from the app's settings on this machine.",
   stopWith: "Stop it with Ctrl-C.",
   demoMade: (count) => `The shop was empty: ${count} demonstration cases were put in.`,
   noWeb: (folder) => `There is no built app in ${folder}; only the programming interface is served. Build it with npm start.`,

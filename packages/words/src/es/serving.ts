@@ -3,16 +3,20 @@ import type { Serving } from "../serving.js";
 export const serving: Serving = {
   brief: "Servir los casos del taller y la aplicación en este equipo",
   description:
-    "Abre la base de datos del taller, la crea si no existe y sirve la aplicación y sus datos solo a este equipo hasta que se para con Ctrl-C. Un taller vacío recibe casos de demostración, salvo con --no-demo. --database guarda los casos en PostgreSQL en lugar de un archivo.\nSalida 0: parado a mano. 2: no pudo arrancar.",
+    "Abre la base de datos del taller, la crea si no existe y sirve la aplicación y sus datos a este equipo hasta que se para con Ctrl-C. Un taller vacío recibe casos de demostración, salvo con --no-demo. --database guarda los casos en PostgreSQL en lugar de un archivo. Solo se atiende a este equipo, salvo con --lan: entonces se da acceso por HTTPS a dispositivos de la red local, en el puerto siguiente a --port, cada uno con un código de ocho cifras que muestra este equipo.\nSalida 0: parado a mano. 2: no pudo arrancar.",
   flags: {
     port: "Puerto en el que escucha; 0 toma uno libre",
     data: "Carpeta de los datos del taller",
     database: "Dirección de una base de datos PostgreSQL, postgres://...",
     demo: "Poner casos de demostración en un taller vacío",
     web: "Carpeta de la aplicación compilada",
+    lan: "Dar acceso por HTTPS a teléfonos y tabletas de la red local, cada uno con un código",
   },
   open: (address) => `Halfturn está listo: ${address}`,
   dataIn: (place) => `Datos: ${place}`,
+  inNetwork: (addresses) => `En la red local: ${addresses}`,
+  noNetwork: "Este equipo no tiene dirección en una red local; los teléfonos y tabletas no pueden llegar a él.",
+  letIn: "Dé acceso a un teléfono o tableta desde los ajustes de la aplicación en este equipo.",
   stopWith: "Párelo con Ctrl-C.",
   demoMade: (count) => `El taller estaba vacío: se pusieron ${count} casos de demostración.`,
   noWeb: (folder) =>
