@@ -16,8 +16,8 @@ afterAll(async () => {
   await shop?.remove();
 });
 
-/** Two taps to set up, four for each of six readings; a slip costs its button and the number once more. */
-const MOST_TAPS = 2 + 6 * 4 + 5;
+/** Two taps to set up, four for each of six readings; a slip costs its button and the number once more; one look at the yokes of each section. */
+const MOST_TAPS = 2 + 6 * 4 + 5 + 2;
 /** The same with keys, and the way with Tab and the arrows to the choices and to the mending button. */
 const MOST_KEYS = 40;
 
@@ -82,7 +82,16 @@ test("a two-piece driveline is gauged by touch on a phone, and a mistyped readin
   await read("5.1", "Rear end lower");
   await read("2.1", "Top leans to the rear");
   await page.getByRole("heading", { name: "Every place is read" }).waitFor();
+  for (const section of ["Section front", "Section back"]) {
+    await hand.tap(page.getByRole("radiogroup", { name: section }).getByText("In line", { exact: true }));
+  }
   expect(hand.actions()).toBeLessThanOrEqual(MOST_TAPS);
+  await expect
+    .poll(async () => (await readingsOf("by-touch"))?.[0]?.phasings, { timeout: 5000 })
+    .toEqual([
+      { section: "front", phasingDeg: 0 },
+      { section: "back", phasingDeg: 0 },
+    ]);
   await expect
     .poll(async () => (await readingsOf("by-touch"))?.[0]?.readings, { timeout: 5000 })
     .toEqual([

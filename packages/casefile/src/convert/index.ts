@@ -1,4 +1,5 @@
 export * from "./latest-gaugings.js";
+export * from "./phasing-at.js";
 export * from "./sides.js";
 export * from "./to-analysis-input.js";
 export * from "./to-attribution-input.js";

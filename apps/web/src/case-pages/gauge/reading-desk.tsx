@@ -7,6 +7,8 @@ import type { Settings } from "../../device/settings.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import { SlipAlert } from "./entry/slip-alert.js";
 import { useEntry } from "./entry/use-entry.js";
+import { YokesCard } from "./entry/yokes-card.js";
+import { areAllSeen } from "./model/phasings.js";
 import { adviceOf, slipsOf } from "./model/slips.js";
 import { WAYS } from "./model/step.js";
 import { JointsSoFar, jointsSoFar } from "./progress/joints-so-far.js";
@@ -71,6 +73,12 @@ export function ReadingDesk(props: ReadingDeskProps) {
       onZero={onSetUp}
     />
   ) : null;
+  // What nobody had seen comes before what would only make the result surer, and stays there once it is answered.
+  const [isSeen] = useState(() => areAllSeen(document, driveline, index));
+  const yokes =
+    entry.step === null ? (
+      <YokesCard document={document} driveline={props.driveline} index={index} nameOf={nameOf} editGauging={editGauging} />
+    ) : null;
   const top = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the next place, and what does not fit, come into sight
   useEffect(() => {
@@ -78,7 +86,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
   }, [entry.step?.key, slip?.key]);
 
   return (
-    <div ref={top} className={styles.desk} data-done={entry.step === null || undefined}>
+    <div ref={top} className={styles.desk} data-done={(entry.step === null && !slip) || undefined}>
       <div className={styles.strip}>
         <ProgressStrip
           steps={steps}
@@ -94,6 +102,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
       </div>
       <div className={styles.entry}>
         {isFolded ? null : alert}
+        {isSeen ? null : yokes}
         <StepPanel
           entry={entry}
           driveline={driveline}
@@ -106,6 +115,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
           onSetUp={onSetUp}
         />
         {isFolded ? alert : null}
+        {isSeen ? yokes : null}
       </div>
       <div className={styles.joints}>
         <JointsSoFar joints={joints} analysed={analysed} busy={busy} />

@@ -57,10 +57,10 @@ export function SlipAlert({ slip, gauging, driveline, nameOf, onReadAgain, side,
   }
   return (
     <section className={styles.slip} role="alert">
-      <h3 className={styles.title}>
+      <h2 className={styles.title}>
         <span aria-hidden="true">▲ </span>
         {title}
-      </h3>
+      </h2>
       <p className={styles.says}>{shaft === null ? says : `${says} ${words.whichLower(nameOf(shaft))}`}</p>
       <div className={styles.actions}>
         {shaft === null ? null : (

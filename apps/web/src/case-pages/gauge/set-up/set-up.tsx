@@ -31,7 +31,7 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
   const catalogue = catalogueOf(useLanguage());
   const id = document.drivelines[driveline]?.id ?? "";
   const earlier = (document.gauging ?? []).filter((gauging) => gauging.driveline === id);
-  const [stage, setStage] = useState<Stage>(earlier.length > 0 ? "after" : "as-found");
+  const [stage, setStage] = useState<Stage>(() => stageNow(document, earlier));
   const [wheels, setWheels] = useState<Wheels | null>(null);
   const [rideHeight, setRideHeight] = useState<CaseGauging["state"]["rideHeight"]>("normal");
   const [gauge, setGauge] = useState<CaseGauge>(() => lastGauge(document.gauging ?? []));
@@ -105,6 +105,10 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
     </form>
   );
 }
+
+/** After, once a correction was made or gauged; before that, another gauging is one more as found. */
+const stageNow = ({ corrections = [] }: Case, earlier: readonly CaseGauging[]): Stage =>
+  corrections.some(({ state }) => state === "made") || earlier.some(({ stage }) => stage === "after") ? "after" : "as-found";
 
 /** What can hurt somebody at this step, before going under. */
 export function Cautions() {

@@ -88,6 +88,13 @@ export const en: GaugeWords = {
     "too-wide": "The sideways offset has to be less than the length.",
   },
 
+  yokes: {
+    title: "How do the yokes stand?",
+    help: "Look along each section: the yoke at its driven end against the one at its source end.",
+    stands: { "in-line": "In line", "quarter-turn": "A quarter turn apart", other: "Another angle" },
+    angle: "Driven-end yoke, clockwise seen from the source end",
+  },
+
   phone: {
     use: "Use this phone's tilt sensor",
     typeInstead: "Type instead",

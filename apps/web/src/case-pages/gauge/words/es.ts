@@ -89,6 +89,13 @@ export const es: GaugeWords = {
     "too-wide": "El desplazamiento lateral tiene que ser menor que la longitud.",
   },
 
+  yokes: {
+    title: "¿Cómo están las horquillas?",
+    help: "Mire a lo largo de cada tramo: la horquilla del extremo conducido respecto a la del extremo de la salida.",
+    stands: { "in-line": "En línea", "quarter-turn": "A un cuarto de vuelta", other: "Otro ángulo" },
+    angle: "Horquilla del extremo conducido, en sentido horario vista desde la salida",
+  },
+
   phone: {
     use: "Usar el sensor de este teléfono",
     typeInstead: "Escribir en su lugar",

@@ -1,4 +1,5 @@
 import type { ShaftEnd, VehicleEnd } from "../model/ends.js";
+import type { Phasing } from "../model/phasings.js";
 import type { Way } from "../model/step.js";
 import type { SetUpWords } from "./set-up-words.js";
 
@@ -79,8 +80,16 @@ export interface GaugeWords {
   readonly tapeHelp: (end: string) => string;
   readonly tapeFaults: Readonly<Record<"lateral" | "over" | "toward" | "too-wide", string>>;
 
+  readonly yokes: YokesWords;
   readonly phone: PhoneWords;
   readonly setUp: SetUpWords;
+}
+
+interface YokesWords {
+  readonly title: string;
+  readonly help: string;
+  readonly stands: Readonly<Record<Phasing, string>>;
+  readonly angle: string;
 }
 
 export interface PhoneWords {
