@@ -32,7 +32,7 @@ export function* lockPhase(
   for (let i = 0; i < count; i++) {
     const low = begin + i * HOP * turn;
     angles[i] = low + (WINDOW / 2) * turn;
-    const now = readers.map((reader) => phasorOf(reader, angle, order, low, low + WINDOW * turn));
+    const now = phasorsOf(readers, angle, order, low, low + WINDOW * turn);
     if (i > 0) {
       const step = stepBetween(before, now);
       phases[i] = (phases[i - 1] as number) + step;
@@ -54,21 +54,32 @@ interface Phasor {
   readonly im: number;
 }
 
-function phasorOf(reader: SampleReader, angle: ShaftAngle, order: number, low: number, high: number): Phasor {
-  const a = Math.max(0, Math.ceil((angle.timeOf(low) - reader.start) * reader.rate));
-  const b = Math.min(reader.length, Math.floor((angle.timeOf(high) - reader.start) * reader.rate));
-  const samples = new Float64Array(Math.max(0, b - a));
-  reader.read(a, samples);
-  let mean = 0;
-  for (const x of samples) mean += x / samples.length;
-  let [re, im] = [0, 0];
-  for (let n = 0; n < samples.length; n++) {
-    const turned = angle.angleAt(reader.start + (a + n) / reader.rate);
-    const weight = (0.5 - 0.5 * Math.cos((2 * Math.PI * (n + 0.5)) / samples.length)) * ((samples[n] as number) - mean);
-    re += weight * Math.cos(order * turned);
-    im -= weight * Math.sin(order * turned);
+/** Every channel's phasor in one window; the wave is worked out once for all. */
+function phasorsOf(readers: readonly SampleReader[], angle: ShaftAngle, order: number, low: number, high: number): readonly Phasor[] {
+  const [{ start, rate, length }] = readers as [SampleReader, ...SampleReader[]];
+  const a = Math.max(0, Math.ceil((angle.timeOf(low) - start) * rate));
+  const b = Math.min(length, Math.floor((angle.timeOf(high) - start) * rate));
+  const count = Math.max(0, b - a);
+  const [cosine, sine] = [new Float64Array(count), new Float64Array(count)];
+  for (let n = 0; n < count; n++) {
+    const phase = order * angle.angleAt(start + (a + n) / rate);
+    const weight = 0.5 - 0.5 * Math.cos((2 * Math.PI * (n + 0.5)) / count);
+    cosine[n] = weight * Math.cos(phase);
+    sine[n] = weight * Math.sin(phase);
   }
-  return { re, im };
+  const samples = new Float64Array(count);
+  return readers.map((reader) => {
+    reader.read(a, samples);
+    let mean = 0;
+    for (const x of samples) mean += x / count;
+    let [re, im] = [0, 0];
+    for (let n = 0; n < count; n++) {
+      const x = (samples[n] as number) - mean;
+      re += x * (cosine[n] as number);
+      im -= x * (sine[n] as number);
+    }
+    return { re, im };
+  });
 }
 
 /** By how much the phase went on from one window to the next, all channels together: the stronger count for more. */
