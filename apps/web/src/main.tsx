@@ -2,12 +2,14 @@ import { RouterProvider } from "@tanstack/react-router";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { startSync } from "./device/device.js";
+import { keepApp } from "./device/update.js";
 import { SettingsProvider } from "./settings/settings-context.js";
 import { router } from "./shell/router.js";
 import "./style/tokens.css";
 import "./style/base.css";
 
 startSync();
+void keepApp();
 
 const place = document.getElementById("app");
 if (place)

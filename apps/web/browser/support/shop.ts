@@ -28,13 +28,18 @@ export interface Shop {
   readonly remove: () => Promise<void>;
 }
 
-export async function openShop(): Promise<Shop> {
+export interface ShopSettings {
+  /** A build of the app other than the one that is tested. */
+  readonly web?: string;
+}
+
+export async function openShop({ web = WEB }: ShopSettings = {}): Promise<Shop> {
   const folder = mkdtempSync(join(tmpdir(), "halfturn-browser-"));
   let child: ChildProcess | null = null;
   let address = "";
   const start = async (): Promise<void> => {
     const port = address === "" ? "0" : new URL(address).port;
-    child = spawn(process.execPath, [PROGRAM, "serve", "--port", port, "--data", folder, "--web", WEB, "--no-demo"], {
+    child = spawn(process.execPath, [PROGRAM, "serve", "--port", port, "--data", folder, "--web", web, "--no-demo"], {
       stdio: ["ignore", "pipe", "ignore"],
     });
     address = await addressOf(child);
