@@ -141,6 +141,33 @@ describe("listen for people", () => {
   });
 });
 
+describe("listen on a recording that is not whole", () => {
+  it("works on the longest stretch without a gap, and says what was lost", async () => {
+    const rows = readFileSync(program.path("drive.csv"), "utf8").trimEnd().split("\n");
+    // Half a second of samples lost at 5 s, and a sample without a value.
+    const lossy = [...rows.slice(0, 2500), ...rows.slice(2750)].map((row, k) =>
+      k === 9000 ? row.replace(/^([^,]*),[^,]*,[^,]*/, "$1,,") : row,
+    );
+    writeFileSync(program.path("lossy.csv"), `${lossy.join("\n")}\n`);
+    const heard = await listen("lossy.csv", "--case", "case.json");
+    expect(heard.verdict).toMatchObject(shaftVerdict);
+    const gaps = heard.findings.find(({ code }) => code === "recording.gaps");
+    expect(gaps?.params).toMatchObject({ count: 1 });
+    expect(Math.abs(Number(gaps?.params.lostS) - 0.502)).toBeLessThan(1e-6);
+    expect(heard.findings.map(({ code }) => code)).toContain("recording.values-missing");
+    expect(Math.abs(heard.durationS - 34.5)).toBeLessThan(0.1);
+  });
+
+  it("goes by an engine's speed in the gear driven", async () => {
+    const { log } = drive();
+    const perMetre = (60 * 3.73 * 0.77) / 2.42;
+    const rows = [...(log?.times ?? [])].map((time, k) => `${time},${((log?.speeds[k] ?? 0) * perMetre).toFixed(1)}`);
+    writeFileSync(program.path("bus.csv"), `time_s,engine_rpm\n${rows.join("\n")}\n`);
+    const heard = await listen("drive.csv", "--case", "case.json", "--speed-file", "bus.csv");
+    expect(heard.verdict).toMatchObject(shaftVerdict);
+  });
+});
+
 describe("listen --figure", () => {
   it("draws what was heard in the language of the words, whole or not at all", async () => {
     const base = ["listen", "drive.csv", "--case", "case.json", "--gear", "5"];
@@ -203,6 +230,7 @@ describe("listen refuses", () => {
   it.each([
     ["missing.csv", ["missing.csv"], /missing\.csv: there is no such file/],
     ["a folder", ["."], /\.: is a folder/],
+    ["what is no file", ["/dev/null"], /\/dev\/null: cannot be read \(ESPIPE\)/],
     ["an empty file", ["empty.csv"], /the file is empty/],
     ["a file of another kind", ["noise.bin"], /no recording that is known here/],
     ["a sound file that is cut short", ["cut.wav"], /byte \d+: the file is cut short: its header promises/],
