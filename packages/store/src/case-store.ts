@@ -94,6 +94,8 @@ export interface CaseStore {
   readonly list: (query: ListQuery) => Promise<CaseList>;
   readonly read: (id: string) => Promise<Read>;
   readonly create: (document: Case, by: By) => Promise<Created>;
+  /** Takes up many cases, all of them or none; an id that is there already is a programmer error. */
+  readonly createAll: (documents: readonly Case[], by: By) => Promise<void>;
   /** Saves over revision `over`; a document that comes second is kept in the history, set aside. */
   readonly save: (document: Case, over: number, by: By) => Promise<Saved>;
   readonly putAway: (id: string, over: number, by: By) => Promise<PutAway>;

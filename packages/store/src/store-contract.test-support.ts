@@ -40,6 +40,13 @@ export function storeContract(engine: string, open: () => Promise<CaseStore>): v
       expect((await store.history("taken-once"))?.revisions).toHaveLength(1);
     });
 
+    test("many are taken up together, or none", async () => {
+      await store.createAll([sampleCase("many-1"), sampleCase("many-2")], at(0));
+      expect([...(await find("many"))].sort()).toEqual(["many-1", "many-2"]);
+      await expect(store.createAll([sampleCase("many-3"), sampleCase("many-1")], at(0))).rejects.toMatchObject({ name: "StoreFault" });
+      expect((await store.read("many-3")).is).toBe("unknown");
+    });
+
     test("ids that differ by capitals are different cases", async () => {
       await store.create(sampleCase("capital"), at(0));
       expect((await store.create(sampleCase("Capital"), at(0))).ok).toBe(true);

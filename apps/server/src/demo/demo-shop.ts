@@ -20,7 +20,7 @@ export async function demoShop(): Promise<readonly Case[]> {
 export async function fillWithDemo(store: CaseStore, now: () => string): Promise<number> {
   if ((await store.latest()) > 0) return 0;
   const shop = await demoShop();
-  for (const document of shop) await store.create(document, { savedBy: DEVICE, savedAt: now() });
+  await store.createAll(shop, { savedBy: DEVICE, savedAt: now() });
   return shop.length;
 }
 

@@ -10,7 +10,7 @@ import { checkContents } from "./check-contents.js";
 import { inTransaction } from "./in-transaction.js";
 import { listCases } from "./list-cases.js";
 import { documentOf, heldOf, keptRow, revisionOf, rowOf } from "./read-rows.js";
-import { bringBackCase, createCase, putAwayCase, saveCase, type Writing } from "./write-cases.js";
+import { bringBackCase, createCase, createCases, putAwayCase, saveCase, type Writing } from "./write-cases.js";
 
 /** The store over a database whose tables are up to date. */
 export function sqlCaseStore(database: Database): CaseStore {
@@ -34,6 +34,7 @@ export function sqlCaseStore(database: Database): CaseStore {
     list: (query) => guarded(() => listCases(db, search, query)),
     read: (id) => guarded(() => readCase(db, id)),
     create: (document, by) => writing((one) => createCase(one, document, by)),
+    createAll: (documents, by) => writing((one) => createCases(one, documents, by)),
     save: (document, over, by) => writing((one) => saveCase(one, document, over, by)),
     putAway: (id, over, by) => writing((one) => putAwayCase(one, id, over, by)),
     bringBack: (id, by) => writing((one) => bringBackCase(one, id, by)),

@@ -22,6 +22,13 @@ export async function createCase({ transaction, search }: Writing, document: Cas
   return row.removed === 1 ? { ok: false, why: "put-away", revision: row.revision } : { ok: false, why: "exists" };
 }
 
+export async function createCases({ transaction, search }: Writing, documents: readonly Case[], by: By): Promise<void> {
+  for (const document of documents) {
+    const sequence = await nextSequence(transaction);
+    await append(transaction, search, { id: document.id, row: null, sequence, document, kind: "saved", by });
+  }
+}
+
 export async function saveCase({ transaction, search }: Writing, document: Case, over: number, by: By): Promise<Saved> {
   const { id } = document;
   const sequence = await nextSequence(transaction);
