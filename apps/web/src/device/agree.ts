@@ -45,4 +45,7 @@ export const afterChoosing = (record: DeviceCase, conflict: MergeConflict, side:
 });
 
 /** A step back or forth: the change of the step the other way, on the document as it is now, so that nothing of another device is taken back with it. */
-export const afterStep = (document: Case, from: Case, to: Case): Case => (document === from ? to : mergeCases(from, to, document).merged);
+export const afterStep = (document: Case, from: Case, to: Case): Case => {
+  if (document === from) return to;
+  return from === to ? document : mergeCases(from, to, document).merged;
+};

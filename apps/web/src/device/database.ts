@@ -20,16 +20,22 @@ export const database = new Database();
 
 const stepsFrom = (id: string, from: number) => database.steps.where("[caseId+place]").between([id, from], [id, Dexie.maxKey]);
 
+/** Windows of one device tell each other what they wrote; the one that posts does not hear itself. */
+const windows = new BroadcastChannel("halfturn-cases");
+
 /** The device's own store: it answers without a network, and survives a reload. */
 export const deviceStore: DeviceStore = {
   all: () => database.cases.toArray(),
   read: async (id) => (await database.cases.get(id)) ?? null,
-  write: (record, tail) =>
-    database.transaction("rw", database.cases, database.steps, async () => {
+  write: async (record, tail) => {
+    await database.transaction("rw", database.cases, database.steps, async () => {
       await database.cases.put(record);
       if (!tail) return;
       await stepsFrom(record.id, tail.from).delete();
       await database.steps.bulkPut(tail.steps.map((step, k) => ({ ...step, caseId: record.id, place: tail.from + k })));
-    }),
+    });
+    windows.postMessage(record.id);
+  },
+  watch: (written) => windows.addEventListener("message", ({ data }: MessageEvent<string>) => written(data)),
   steps: async (id) => (await stepsFrom(id, 0).toArray()).map(({ before, after }) => ({ before, after })),
 };

@@ -54,6 +54,8 @@ export interface DeviceStore {
   /** Both or neither. */
   readonly write: (record: DeviceCase, steps?: StepsTail) => Promise<void>;
   readonly steps: (id: string) => Promise<readonly EditStep[]>;
+  /** Calls with the id of every case that another window of this device has written. */
+  readonly watch: (written: (id: string) => void) => void;
 }
 
 /** What the steps of a case end with: all from a place on are replaced. */

@@ -23,6 +23,8 @@ export interface OpenCase {
   /** What became of sending: not an edit of anybody. */
   readonly update: (change: (record: DeviceCase) => DeviceCase) => void;
   readonly subscribe: (changed: () => void) => () => void;
+  /** Takes in what another window of this device wrote. */
+  readonly reread: () => Promise<void>;
   /** Resolves when everything so far is on the device. */
   readonly kept: () => Promise<void>;
 }
@@ -45,6 +47,8 @@ function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store,
   const { id } = found;
   let record = found;
   let steps = keptSteps;
+  /** As this window last wrote or read it. */
+  let written = found;
   let lastEdit = Number.NEGATIVE_INFINITY;
   let writing: Promise<void> = Promise.resolve();
   const listeners = new Set<() => void>();
@@ -52,7 +56,10 @@ function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store,
   const keep = (next: DeviceCase, stepsFrom?: number): void => {
     record = next;
     const tail = stepsFrom === undefined ? undefined : { from: stepsFrom, steps: steps.slice(stepsFrom) };
-    writing = writing.then(() => store.write(next, tail));
+    writing = writing.then(async () => {
+      await store.write(next, tail);
+      written = next;
+    });
     for (const listener of listeners) listener();
     if (next.waiting) onWaiting(id);
   };
@@ -105,6 +112,19 @@ function newOpenCase(found: DeviceCase, keptSteps: readonly EditStep[], { store,
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
+    },
+    reread: () => {
+      writing = writing.then(async () => {
+        const [stored, storedSteps] = await Promise.all([store.read(id), store.steps(id)]);
+        if (!stored) return;
+        const document = afterStep(stored.document, written.document, record.document);
+        written = stored;
+        steps = storedSteps;
+        record = { ...stored, document };
+        for (const listener of listeners) listener();
+        if (document !== stored.document) keep({ ...record, waiting: 1 });
+      });
+      return writing;
     },
     kept: () => writing,
   };

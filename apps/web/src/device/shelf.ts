@@ -35,6 +35,10 @@ export function newShelf({ store, now, onWaiting }: ShelfDependencies): Shelf {
     opened.set(id, opening);
     return opening;
   };
+  store.watch((id) => {
+    void opened.get(id)?.then((open) => open?.reread());
+    tell();
+  });
   return {
     open,
     add: async (document, from) => {

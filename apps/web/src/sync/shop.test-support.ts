@@ -7,19 +7,28 @@ import { newSync, type Sync } from "./sync.js";
 
 export const sample = (title = "Rumble"): Case => newCase({ id: "case-1", title, layout: "two-piece", createdAt: "2026-02-03T08:00:00Z" });
 
-/** A device's store that forgets everything at the end of the test. */
-export function memoryStore(): DeviceStore {
+/** A device's store that forgets everything at the end of the test, as one window of the device sees it. */
+export const memoryStore = (): DeviceStore => memoryWindows()();
+
+/** Windows of one device, each with its view of one store. */
+export function memoryWindows(): () => DeviceStore {
+  const watchers = new Map<DeviceStore, (id: string) => void>();
   const cases = new Map<string, DeviceCase>();
   const steps = new Map<string, readonly EditStep[]>();
-  return {
-    all: async () => [...cases.values()],
-    read: async (id) => cases.get(id) ?? null,
-    write: async (record, tail) => {
-      // A store keeps a copy: what is in it shares nothing with what was handed over.
-      cases.set(record.id, structuredClone(record));
-      if (tail) steps.set(record.id, structuredClone([...(steps.get(record.id) ?? []).slice(0, tail.from), ...tail.steps]));
-    },
-    steps: async (id) => steps.get(id) ?? [],
+  return () => {
+    const store: DeviceStore = {
+      all: async () => [...cases.values()],
+      read: async (id) => cases.get(id) ?? null,
+      write: async (record, tail) => {
+        // A store keeps a copy: what is in it shares nothing with what was handed over.
+        cases.set(record.id, structuredClone(record));
+        if (tail) steps.set(record.id, structuredClone([...(steps.get(record.id) ?? []).slice(0, tail.from), ...tail.steps]));
+        for (const [other, written] of watchers) if (other !== store) written(record.id);
+      },
+      steps: async (id) => steps.get(id) ?? [],
+      watch: (written) => watchers.set(store, written),
+    };
+    return store;
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Case } from "@halfturn/casefile";
 import { expect, test } from "vitest";
 import type { OpenCase } from "../device/open-case.js";
-import { fakeDevice, fakeShop, sample } from "./shop.test-support.js";
+import { fakeDevice, fakeShop, memoryWindows, sample } from "./shop.test-support.js";
 
 const titled = (title: string) => (document: Case) => ({ ...document, title });
 const labelled = (label: string) => (document: Case) => ({ ...document, vehicle: { ...document.vehicle, label } });
@@ -183,6 +183,29 @@ test("an example that somebody else has worked on is taken as it is there: who o
   const example = await third.shelf.add(sample(), { revision: null });
   await third.settle();
   expect(example.record()).toMatchObject({ document: { title: "Worked on" }, conflicts: [], waiting: 0 });
+});
+
+test("two windows of one device keep one case, and what was written in one is not lost by the other", async () => {
+  const shop = fakeShop();
+  shop.cut = true;
+  const openStore = memoryWindows();
+  const [left, right] = [fakeDevice(shop, "left", openStore()), fakeDevice(shop, "right", openStore())];
+  const here = await left.shelf.add(sample());
+  const there = (await right.shelf.open("case-1")) as OpenCase;
+  here.edit(titled("Left"));
+  await left.settle();
+  await right.settle();
+  expect(there.record().document.title).toBe("Left");
+  there.edit(labelled("Right"));
+  await right.settle();
+  await left.settle();
+  expect(here.record().document).toMatchObject({ title: "Left", vehicle: { label: "Right" } });
+  here.undo();
+  here.undo();
+  await here.kept();
+  const later = (await fakeDevice(shop, "later", openStore()).shelf.open("case-1")) as OpenCase;
+  expect(later.record().document).toMatchObject({ title: "Rumble" });
+  expect(later.record().document.vehicle).toEqual({});
 });
 
 test("a server that lost the case is given it again", async () => {
