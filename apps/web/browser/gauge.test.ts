@@ -150,7 +150,7 @@ test("with the keyboard alone, and a lower end noted the wrong way round is mend
   expect(faults).toEqual([]);
 });
 
-test("a wrong state is said at once, bad input stays where it is, and a number near upright is asked about", async () => {
+test("a wrong state is said at once, bad input stays where it is, and a number near upright or too steep is asked about", async () => {
   await newTwoPiece("asked");
   const { page } = await openDevice(browser, shop.address, { size: PHONE });
   await openGauge(page, "asked");
@@ -179,6 +179,14 @@ test("a wrong state is said at once, bad input stays where it is, and a number n
   await expect
     .poll(async () => (await readingsOf("asked"))?.[0]?.readings, { timeout: 5000 })
     .toEqual([{ at: "source", face: "square", deg: 2.4, topLeans: "driven-end", side: "left" }]);
+  // A decimal sign missed with a glove on.
+  await page.getByText("Lower end as before: look at it.").waitFor();
+  await page.keyboard.type("56");
+  await page.keyboard.press("Enter");
+  await button(page, "It shows 5.6°").tap();
+  await expect
+    .poll(async () => (await readingsOf("asked"))?.[0]?.readings[1], { timeout: 5000 })
+    .toEqual({ at: "front:source-end", deg: 5.6, lower: "driven-end", side: "left" });
   await button(page, "Always from the left").tap();
   await page.getByText("From the right the gauge's zero counts the other way.").waitFor();
 });

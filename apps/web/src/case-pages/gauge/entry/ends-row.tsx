@@ -5,6 +5,8 @@ import styles from "./ends-row.module.css";
 export interface EndButton {
   readonly label: string;
   readonly isChosen: boolean;
+  /** Chosen by somebody who looked, not taken over from another shaft. */
+  readonly isSure?: boolean;
   readonly onPress: () => void;
 }
 
@@ -19,8 +21,14 @@ export interface EndsRowProps {
 
 /** The two ends, each on the hand where one sees it, and the reading between them. */
 export function EndsRow({ label, left, right, note, children }: EndsRowProps) {
-  const end = ({ label: name, isChosen, onPress }: EndButton, hand: "left" | "right") => (
-    <ToggleButton className={`${styles.end} ${styles[hand]}`} isSelected={isChosen} onPress={onPress} preventFocusOnPress>
+  const end = ({ label: name, isChosen, isSure = true, onPress }: EndButton, hand: "left" | "right") => (
+    <ToggleButton
+      className={`${styles.end} ${styles[hand]}`}
+      isSelected={isChosen}
+      data-sure={isSure}
+      onPress={onPress}
+      preventFocusOnPress
+    >
       <span className={styles.arrow} aria-hidden="true">
         {hand === "left" ? "◣" : "◢"}
       </span>

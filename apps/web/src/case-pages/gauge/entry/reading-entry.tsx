@@ -1,23 +1,22 @@
 import type { CaseDriveline } from "@halfturn/casefile";
-import { catalogueOf, type NameOf } from "@halfturn/words";
+import { catalogueOf, type NameOf, type Numbers } from "@halfturn/words";
 import { type ReactNode, useId } from "react";
 import { NumberPad } from "../../../controls/number-pad.js";
 import { afterKey } from "../../../controls/pad-text.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { endOnScreen, type ScreenSide } from "../model/ends.js";
-import { offPlumb } from "../model/entry-text.js";
 import type { ReadingStep } from "../model/step.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
 import type { GaugeWords } from "../words/gauge-words.js";
 import { DrawnEnds } from "./drawn-ends.js";
 import { EndsRow } from "./ends-row.js";
+import { NumberQuestion } from "./number-question.js";
 import { PlaceDrawing } from "./place-drawing.js";
 import styles from "./reading-entry.module.css";
 import { endWords, readingText } from "./reading-text.js";
 import { Readout } from "./readout.js";
 import { SideChoice } from "./side-choice.js";
 import { stepText } from "./step-text.js";
-import { UprightQuestion } from "./upright-question.js";
 import type { Entry } from "./use-entry.js";
 
 export interface ReadingEntryProps {
@@ -40,7 +39,12 @@ export function ReadingEntry({ entry, step, driveline, nameOf, instead }: Readin
   const decimalSign = numbers.plain(0.5, 1).charAt(1) === "," ? "," : ".";
   const end = (hand: ScreenSide) => {
     const of = endOnScreen(runs, side, hand);
-    return { label: endWords(of, isFace, runs, words), isChosen: chosen === of, onPress: () => entry.pressEnd(of) };
+    return {
+      label: endWords(of, isFace, runs, words),
+      isChosen: chosen === of,
+      isSure: !entry.isCarried,
+      onPress: () => entry.pressEnd(of),
+    };
   };
   const [left, right] = [end("left"), end("right")];
   return (
@@ -69,14 +73,16 @@ export function ReadingEntry({ entry, step, driveline, nameOf, instead }: Readin
           stepKey={`${step.key} ${entry.changingIndex}`}
         />
       </EndsRow>
-      <p className={styles.line} id={lineId} role="status" data-wrong={entry.fault !== null || undefined}>
-        {entry.fault !== null
-          ? words.faults[entry.fault]
-          : changing
-            ? words.changing(readingText(changing, runs, words, numbers))
-            : hintFor(step, isFace, entry.taken.length, words)}
+      <p
+        className={styles.line}
+        id={lineId}
+        role="status"
+        data-wrong={entry.fault !== null || undefined}
+        data-mind={entry.isCarried || undefined}
+      >
+        {lineFor(entry, step, driveline, words, numbers)}
       </p>
-      {entry.upright === null ? (
+      {entry.question === null ? (
         (instead ?? (
           <NumberPad
             words={words}
@@ -86,14 +92,24 @@ export function ReadingEntry({ entry, step, driveline, nameOf, instead }: Readin
           />
         ))
       ) : (
-        <UprightQuestion deg={entry.upright} plumbDeg={offPlumb(entry.upright)} isFace={isFace} entry={entry} />
+        <NumberQuestion {...entry.question} isFace={isFace} entry={entry} />
       )}
     </section>
   );
 }
 
-function hintFor(step: ReadingStep, isFace: boolean, taken: number, words: GaugeWords): string {
-  if (taken > 0) return words.liftBetween;
+/** The most urgent of what there is to say in one line. */
+function lineFor(
+  { fault, changing, isCarried, isFace, taken }: Entry,
+  step: ReadingStep,
+  { runs }: CaseDriveline,
+  words: GaugeWords,
+  numbers: Numbers,
+) {
+  if (fault !== null) return words.faults[fault];
+  if (changing) return words.changing(readingText(changing, runs, words, numbers));
+  if (isCarried) return words.carried;
+  if (taken.length > 0) return words.liftBetween;
   if (step.kind === "pair") return words.pairHelp;
   if (isFace) return words.faceHelp;
   return step.place === "along" ? words.edgeHelp : words.tubeHelp;

@@ -1,7 +1,7 @@
 import type { CaseDriveline, CaseGauging, CaseReading, VehicleSide } from "@halfturn/casefile";
 import { useState } from "react";
 import { notedEnd, type ShaftEnd } from "../model/ends.js";
-import { isUpright, type TypedAngle, typedAngle } from "../model/entry-text.js";
+import { type Doubt, doubtOf, type TypedAngle, typedAngle } from "../model/entry-text.js";
 import { keepReading, noteLowerEnd, readingOf } from "../model/keep-reading.js";
 import { displayed } from "../model/phone-tilt.js";
 import { endNearby, nextOpen, stepOfReading, stepsOf, takenAt, WAYS, type Way } from "../model/step.js";
@@ -27,6 +27,12 @@ export interface EntryInput {
   readonly startSide: VehicleSide;
 }
 
+/** A number that is asked about before it is kept. */
+interface Question {
+  readonly doubt: Doubt;
+  readonly deg: number;
+}
+
 /** Where one stands in the list of places: at one of them, or past the last. */
 export interface Standing {
   readonly way: Way;
@@ -42,7 +48,7 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
   const [carried, setCarried] = useState<ShaftEnd | null>(() => lastEnd(gauging));
   const [fault, setFault] = useState<EntryFault | null>(null);
-  const [upright, setUpright] = useState<number | null>(null);
+  const [question, setQuestion] = useState<Question | null>(null);
 
   const steps = stepsOf(driveline, standing.way, gauging);
   const step = standing.step === null ? null : (steps[Math.min(standing.step, steps.length - 1)] ?? null);
@@ -55,13 +61,13 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
   const setDraft = (change: Partial<Draft>): void => {
     if (!step) return;
     setFault(null);
-    setUpright(null);
+    setQuestion(null);
     setDrafts({ ...drafts, [step.key]: { ...draft, ...change } });
   };
 
   const goTo = (next: Standing): void => {
     setFault(null);
-    setUpright(null);
+    setQuestion(null);
     setStanding(next);
   };
 
@@ -85,7 +91,8 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
     const typed: TypedAngle = draft.text.trim() === "" && changed ? { ok: true, deg: changed.deg } : typedAngle(draft.text);
     if (end !== null && draft.text.trim() !== "") setDraft({ chosen: end });
     if (!typed.ok) return setFault(typed.fault);
-    if (step.kind === "place" && isUpright(typed.deg)) return setUpright(typed.deg);
+    const doubt = doubtOf(typed.deg);
+    if (doubt === "steep" || (doubt === "upright" && step.kind === "place")) return setQuestion({ doubt, deg: typed.deg });
     if (typed.deg >= 90) return setFault("too-steep");
     keepAs(typed.deg, end, isFace);
   };
@@ -131,13 +138,14 @@ export function useEntry({ driveline, gauging, editGauging, startSide }: EntryIn
     changingIndex: changed ? draft.changing : null,
     taken: step ? takenAt(step, gauging) : [],
     fault,
-    upright,
+    question,
+    isCarried: chosen !== null && chosen === carried && draft.chosen === null && !changed && !(step && endNearby(step, gauging)),
     setText: (text: string) => setDraft({ text }),
     choose: (end: ShaftEnd) => setDraft({ chosen: end }),
     setFace: (face: boolean) => setDraft({ isFace: face }),
     setSide: (from: VehicleSide) => setDraft({ side: from }),
-    /** After the question about a number near upright. */
-    keepUpright: (deg: number, asFace: boolean) => keepAs(deg, draft.chosen, asFace),
+    /** The answer to the question about a number. */
+    answer: (deg: number, asFace: boolean) => keepAs(deg, draft.chosen, asFace),
     /** What the phone measured itself: its step is a tenth of a degree. */
     keepMeasured: (slopeDeg: number, end: ShaftEnd) => keepAs(displayed(slopeDeg), end, isFace),
     typeAgain: () => setDraft({ text: "" }),

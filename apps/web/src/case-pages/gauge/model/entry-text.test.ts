@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isUpright, offPlumb, typedAngle } from "./entry-text.js";
+import { doubtOf, offPlumb, typedAngle, withSignPut } from "./entry-text.js";
 
 test.each([
   ["5.6", 5.6],
@@ -27,8 +27,12 @@ test.each([
 });
 
 test("what a display near upright means off plumb keeps its digits", () => {
-  expect(isUpright(87.6)).toBe(true);
-  expect(isUpright(14)).toBe(false);
+  expect([87.6, 60, 56, 30, 14].map(doubtOf)).toEqual(["upright", "upright", "steep", "steep", null]);
   expect(offPlumb(87.6)).toBe(2.4);
   expect(offPlumb(90)).toBe(0);
+});
+
+test("only a whole number may have lost its decimal sign", () => {
+  expect(withSignPut(56)).toBe(5.6);
+  expect(withSignPut(32.5)).toBeNull();
 });

@@ -15,10 +15,21 @@ export function typedAngle(text: string): TypedAngle {
   return deg <= 90 ? { ok: true, deg } : { ok: false, fault: "too-steep" };
 }
 
-/** Steeper than any shaft lies: the gauge stood on a face across it, or shows degrees from level on one. */
-const UPRIGHT_FROM_DEG = 60;
+/** Why a number is asked about: upright, as on a face counted from level; steep, as a decimal sign that was missed. */
+export type Doubt = "upright" | "steep";
 
-export const isUpright = (deg: number): boolean => deg >= UPRIGHT_FROM_DEG;
+/** Steeper than any shaft lies (common practice, no source). */
+const UPRIGHT_FROM_DEG = 60;
+/** Steeper than shafts of road vehicles lie (common practice, no source). */
+const STEEP_FROM_DEG = 30;
+
+export function doubtOf(deg: number): Doubt | null {
+  if (deg >= UPRIGHT_FROM_DEG) return "upright";
+  return deg >= STEEP_FROM_DEG ? "steep" : null;
+}
+
+/** What a whole number was meant to be, if its decimal sign was missed; null for one that has decimals. */
+export const withSignPut = (deg: number): number | null => (Number.isInteger(deg) ? deg / 10 : null);
 
 /** The decimals that were typed, so that 90 - 87.6 is 2.4 and not 2.4000000000000057. */
 const HUNDREDTHS_OF_ANY_DISPLAY = 1e6;

@@ -51,10 +51,13 @@ export const en: GaugeWords = {
   },
   upright: (deg) => `${deg} is near upright. Did the gauge stand across a square face?`,
   uprightOnFace: (deg) => `${deg} is counted from level. A face is noted in degrees off plumb.`,
+  steep: (deg) => `${deg} is very steep for a shaft. What does the display show?`,
+  itShows: (deg) => `It shows ${deg}`,
   asOffPlumb: (deg) => `On a face: ${deg} off plumb`,
   asTyped: (deg) => `Along the shaft: ${deg}`,
   cancel: "Type again",
 
+  carried: "Lower end as before: look at it.",
   liftBetween: "Lift the gauge off between repeats.",
   taken: "Read here",
   change: "Change",

@@ -52,10 +52,13 @@ export const es: GaugeWords = {
   },
   upright: (deg) => `${deg} es casi vertical. ¿Estaba el inclinómetro sobre una cara a escuadra?`,
   uprightOnFace: (deg) => `${deg} está contado desde la horizontal. En una cara se anota el desplome.`,
+  steep: (deg) => `${deg} es mucha pendiente para un árbol. ¿Qué muestra la pantalla?`,
+  itShows: (deg) => `Muestra ${deg}`,
   asOffPlumb: (deg) => `En una cara: ${deg} de desplome`,
   asTyped: (deg) => `A lo largo del árbol: ${deg}`,
   cancel: "Escribir otra vez",
 
+  carried: "Extremo más bajo como antes: mírelo.",
   liftBetween: "Levante el inclinómetro entre repeticiones.",
   taken: "Leído aquí",
   change: "Cambiar",

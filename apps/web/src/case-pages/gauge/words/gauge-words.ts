@@ -48,10 +48,13 @@ export interface GaugeWords {
   readonly faults: Readonly<Record<"empty" | "signed" | "not-a-number" | "too-steep" | "lower-end" | "lean", string>>;
   readonly upright: (deg: string) => string;
   readonly uprightOnFace: (deg: string) => string;
+  readonly steep: (deg: string) => string;
+  readonly itShows: (deg: string) => string;
   readonly asOffPlumb: (deg: string) => string;
   readonly asTyped: (deg: string) => string;
   readonly cancel: string;
 
+  readonly carried: string;
   readonly liftBetween: string;
   readonly taken: string;
   readonly change: string;
