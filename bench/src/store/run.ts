@@ -80,8 +80,11 @@ async function timed(count: number, work: (k: number) => Promise<unknown>): Prom
   return times.sort((a, b) => a - b);
 }
 
-const percentile = (sorted: readonly number[], share: number): number =>
-  sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? 0;
+function percentile(sorted: readonly number[], share: number): number {
+  return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? 0;
+}
 
-const line = (name: string, times: readonly number[]): string =>
-  `  ${name.padEnd(42)} ${[0.5, 0.99].map((share) => percentile(times, share).toFixed(2).padStart(8)).join("")} ms (half, 99 of 100)`;
+function line(name: string, times: readonly number[]): string {
+  const shown = [0.5, 0.99].map((share) => percentile(times, share).toFixed(2).padStart(8)).join("");
+  return `  ${name.padEnd(42)} ${shown} ms (half, 99 of 100)`;
+}
