@@ -1,0 +1,82 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { accessibilityFaults, clippedTexts } from "./support/check-page.js";
+import { launch, openDevice, PHONE } from "./support/device.js";
+import { asFile, madeUpDrive } from "./support/road-test.js";
+import { openShop, type Shop } from "./support/shop.js";
+
+let shop: Shop;
+let browser: Browser;
+
+beforeAll(async () => {
+  [shop, browser] = await Promise.all([openShop(), launch()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await shop?.remove();
+});
+
+const SHAFT = { part: "propeller-shaft", order: 1, amplitude: 1 } as const;
+
+const openRecord = async (page: Page, id: string): Promise<void> => {
+  await page.goto(`/cases/${id}/record`);
+  await page.getByRole("heading", { name: "What turns at that speed" }).waitFor();
+};
+
+/** The gear of the card that holds a heading: the page asks for one twice. */
+const gear = (page: Page, card: string, label: string) =>
+  page
+    .locator("section")
+    .filter({ has: page.getByRole("heading", { name: card }) })
+    .getByText(label, { exact: true });
+
+test("a recording is opened on a phone, the right part is named, and the case keeps it", async () => {
+  const document = await shop.add("two-piece");
+  const { page, faults } = await openDevice(browser, shop.address, { size: PHONE });
+  await openRecord(page, document.id);
+  await page.locator("input[type=file]").setInputFiles(await asFile(madeUpDrive(document, { gear: "5", shakes: SHAFT }), "drive.csv"));
+  await page.getByText("400 samples per second").waitFor();
+  await gear(page, "drive.csv", "5").tap();
+  await page.getByRole("button", { name: "Name the part" }).tap();
+  await page.getByRole("heading", { name: "The propeller shaft's first order" }).waitFor();
+  await page.getByText("The vibration follows the propeller shaft's first order").waitFor();
+  await page.waitForTimeout(1500);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  expect(await clippedTexts(page)).toEqual([]);
+  await page.getByRole("button", { name: "Keep in the case" }).tap();
+  await page.getByText("✓ Kept in the case").waitFor();
+  await expect
+    .poll(async () => (await shop.read(document.id)).recordings, { timeout: 5000 })
+    .toMatchObject([{ file: "drive.csv", gear: "5" }]);
+  expect((await shop.read(document.id)).recordings?.[0]?.notes).toContain("the propeller shaft's first order");
+  // The file itself stays on the device, and opens again after a fresh start of the page.
+  await page.reload();
+  await page.getByRole("button", { name: "Open", exact: true }).tap();
+  await page.getByText("400 samples per second").waitFor();
+  expect(faults).toEqual([]);
+});
+
+test("without a recording three taps say what lies at a frequency", async () => {
+  const document = await shop.add("one-piece");
+  const { page } = await openDevice(browser, shop.address, { size: PHONE });
+  await openRecord(page, document.id);
+  await page.getByLabel("Felt at").fill("100");
+  const turns = page.getByText("turns per second").nth(1);
+  const rate = Number.parseFloat((await turns.textContent()) ?? "");
+  expect(rate).toBeGreaterThan(10);
+  await page.getByLabel("Frequency in Hz, if it is known").fill(String(rate));
+  await page.getByText(/at 100 km\/h can be:/).waitFor();
+  await page.getByText("The propeller shaft's first order", { exact: true }).waitFor();
+});
+
+test("what is no recording is refused in words, and nothing else is lost", async () => {
+  const document = await shop.add("corrected");
+  const { page, faults } = await openDevice(browser, shop.address, { size: PHONE, language: "es" });
+  await page.goto(`/cases/${document.id}/record`);
+  const input = page.locator("input[type=file]");
+  await input.setInputFiles({ name: "foto.jpg", mimeType: "image/jpeg", buffer: Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16, 74, 70]) });
+  await page.getByRole("alert").filter({ hasText: "Este archivo no se puede leer" }).waitFor();
+  await input.setInputFiles(await asFile(madeUpDrive(document, { gear: document.complaint?.gear ?? "4", shakes: SHAFT }), "drive.wav"));
+  await page.getByText("400 muestras por segundo").waitFor();
+  expect(faults).toEqual([]);
+});

@@ -1,0 +1,38 @@
+import type { Case } from "@halfturn/casefile";
+import type { Settings } from "../../../device/settings.js";
+import type { HearResult, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
+import { accessoryNames } from "../part-names.js";
+import type { SpeedForm } from "../set-up/speed-form.js";
+import { ContributionsCard } from "./contributions-card.js";
+import { FindingsCard } from "./findings-card.js";
+import { RefusedCard } from "./refused-card.js";
+import { VerdictCard } from "./verdict-card.js";
+
+export interface HeardCardsProps {
+  readonly document: Case;
+  readonly settings: Settings;
+  readonly look: Look;
+  /** null while nothing is read. */
+  readonly read: ReadChannels | null;
+  readonly result: HearResult | null;
+  readonly form: SpeedForm;
+  readonly stretch: readonly [number, number] | null;
+  readonly onStretch: (stretch: readonly [number, number] | null) => void;
+  /** With the sentence that says what was found. */
+  readonly onKeep: (notes: string) => void;
+  readonly isKept: boolean;
+}
+
+/** What was found in a recording, its pictures, and what to know about it. */
+export function HeardCards({ document, settings, read, result, form, onKeep, isKept }: HeardCardsProps) {
+  const nameOf = accessoryNames(document);
+  const heard = result?.ok ? result.heard : null;
+  return (
+    <>
+      {heard ? <VerdictCard {...{ heard, nameOf, settings, form, onKeep, isKept }} /> : null}
+      {result && !result.ok ? <RefusedCard result={result} settings={settings} /> : null}
+      {heard ? <ContributionsCard heard={heard} nameOf={nameOf} settings={settings} /> : null}
+      <FindingsCard findings={heard?.json.findings ?? read?.findings ?? []} document={document} settings={settings} />
+    </>
+  );
+}

@@ -1,0 +1,21 @@
+import type { Numbers } from "@halfturn/words";
+import { useWords } from "../../../words/use-words.js";
+import type { ReadChannels } from "../../../worker/listening/listening-types.js";
+import { recordWords } from "../words/record-catalogue.js";
+
+/** Measured from stamps, a whole number of samples per second is one to some ten digits. */
+const WHOLE = 0.005;
+
+/** How many samples a second, for how long, and what the clock was like. */
+export function ClockText({ read, numbers }: { readonly read: ReadChannels; readonly numbers: Numbers }) {
+  const words = useWords(recordWords).setUp;
+  const { rate, seconds, method, jitterShare, gaps } = read;
+  const isWhole = Math.abs(rate - Math.round(rate)) < WHOLE;
+  return (
+    <p>
+      {words.clock(numbers.plain(rate, isWhole ? 0 : 2), numbers.plain(seconds, 1))}{" "}
+      {method === "even" ? words.even : words.jitter(`${numbers.plain(jitterShare * 100, 1)} %`)}{" "}
+      {gaps.count === 0 ? words.noGaps : words.gaps(numbers.plain(gaps.count, 0), numbers.plain(gaps.seconds, 2))}
+    </p>
+  );
+}

@@ -1,0 +1,170 @@
+import { toRecordingSettings } from "@halfturn/casefile";
+import type { ChannelScale } from "@halfturn/recordings";
+import { catalogueOf, recordingFaultText } from "@halfturn/words";
+import { useState } from "react";
+import { Button } from "../../../controls/button.js";
+import { Card } from "../../../controls/card.js";
+import { Choice } from "../../../controls/choice.js";
+import { Fold } from "../../../controls/fold.js";
+import { Toggles } from "../../../controls/toggles.js";
+import { MeasureField } from "../../../measure/measure-field.js";
+import { fieldNames } from "../../../words/field-names.js";
+import { useWords } from "../../../words/use-words.js";
+import type { Look } from "../../../worker/listening/listening-types.js";
+import type { CasePageProps } from "../../case-page.js";
+import { HeardCards } from "../heard/heard-cards.js";
+import styles from "../record-page.module.css";
+import { keepRecording, recordingEntry } from "../recording-entry.js";
+import type { RecordingFile } from "../recording-file.js";
+import { recordWords } from "../words/record-catalogue.js";
+import { ClockText } from "./clock-text.js";
+import { ScaleFields } from "./scale-fields.js";
+import { SpeedFields } from "./speed-fields.js";
+import { firstSpeedForm, type SpeedForm, speedChoice } from "./speed-form.js";
+import { useHearing } from "./use-hearing.js";
+import { type RecordingAtWork, useRecording } from "./use-recording.js";
+
+const HERTZ = { above: 0, maximum: 1e6 };
+
+export interface OpenRecordingProps extends Pick<CasePageProps, "document" | "edit" | "settings"> {
+  readonly file: RecordingFile;
+  /** Called when the recording goes into the case, so that its file is kept as well. */
+  readonly onKeep: (file: RecordingFile) => void;
+}
+
+/** A recording from its file to the name of a part. */
+export function OpenRecording({ file, document, edit, settings, onKeep }: OpenRecordingProps) {
+  const words = useWords(recordWords).setUp;
+  const { recording, numbers } = catalogueOf(settings.language);
+  const [scales, setScales] = useState<readonly ChannelScale[]>(() => toRecordingSettings(document, file.name).channels);
+  const atWork = useRecording(file, scales);
+  const { opened } = atWork;
+  if (opened === null) {
+    return (
+      <Card title={file.name}>
+        <p role="status">{words.opening} …</p>
+      </Card>
+    );
+  }
+  if (!opened.ok) {
+    return (
+      <Card title={file.name}>
+        <div role="alert" className={styles.stack}>
+          <h3>{words.refused}</h3>
+          <p>{recordingFaultText(recording, opened.fault, numbers)}</p>
+        </div>
+        {/* A unit that is not known refuses the whole; here it can be taken back. */}
+        {scales.length > 0 ? <Button onPress={() => setScales([])}>{words.unitUnknown}</Button> : null}
+      </Card>
+    );
+  }
+  return <Listened {...{ file, document, edit, settings, onKeep, atWork, scales, setScales }} look={opened.look} />;
+}
+
+interface ListenedProps extends OpenRecordingProps {
+  readonly atWork: RecordingAtWork;
+  readonly look: Look;
+  readonly scales: readonly ChannelScale[];
+  readonly setScales: (scales: readonly ChannelScale[]) => void;
+}
+
+function Listened({ file, document, edit, settings, onKeep, atWork, look, scales, setScales }: ListenedProps) {
+  const words = useWords(recordWords).setUp;
+  const names = useWords(fieldNames);
+  const catalogue = catalogueOf(settings.language);
+  const { recording, numbers } = catalogue;
+  const [kept] = useState(() => toRecordingSettings(document, file.name));
+  const [form, setForm] = useState<SpeedForm>(() => firstSpeedForm(look, document.complaint?.speedKmh, kept.pulsesPerTurn));
+  const gears = document.vehicle?.gears ?? [];
+  const known = gears.find(({ label }) => label === (kept.gear ?? document.complaint?.gear))?.label;
+  const [gear, setGear] = useState<string | undefined>(known);
+  const [filter, setFilter] = useState<number | null>(kept.filter);
+  const [stretch, setStretch] = useState<readonly [number, number] | null>(null);
+  const hearing = useHearing();
+  const { read, ids, choose, progress } = atWork;
+  const speed = speedChoice(form);
+  /** What was found belongs to what was asked. */
+  const changing =
+    <Value,>(change: (value: Value) => void) =>
+    (value: Value): void => {
+      hearing.forget();
+      change(value);
+    };
+  const listen = (): void => {
+    if (speed) hearing.start({ document, speed, gear, filter, stretch, language: settings.language });
+  };
+  const keep = (notes: string): void => {
+    const perTurn = form.from === "tachometer" ? form.perTurn : null;
+    const entry = { file: file.name, recordedAt: file.recordedAt, gear: gear ?? null, scales, perTurn, filter, notes };
+    edit(keepRecording(recordingEntry(entry)));
+    onKeep(file);
+  };
+  const channelName = (id: string): string => {
+    const unit = look.channels.find((channel) => channel.id === id)?.unit;
+    return unit ? `${id} (${unit})` : id;
+  };
+  return (
+    <>
+      <Card title={file.name}>
+        {look.best.length === 0 ? <p role="alert">{words.noChannels}</p> : null}
+        {look.channels.some((channel) => channel.heard) ? (
+          <Toggles
+            label={words.channels}
+            options={look.channels.filter((channel) => channel.heard).map(({ id }) => ({ value: id, label: channelName(id) }))}
+            values={ids}
+            onChange={changing(choose)}
+          />
+        ) : null}
+        {read?.ok ? <ClockText read={read.channels} numbers={numbers} /> : null}
+        {read && !read.ok ? <p role="alert">{recordingFaultText(recording, read.fault, numbers)}</p> : null}
+        {read === null && ids.length > 0 ? <p role="status">{words.reading(numbers.share(progress))}</p> : null}
+        <ScaleFields look={look} scales={scales} onChange={changing(setScales)} />
+        <SpeedFields look={look} form={form} document={document} settings={settings} onChange={changing(setForm)} />
+        {gears.length > 0 ? (
+          <Choice
+            label={names.gear}
+            options={gears.map(({ label }) => ({ value: label, label }))}
+            value={gear ?? null}
+            onChange={changing(setGear)}
+          />
+        ) : null}
+        <Fold title={words.more}>
+          <MeasureField
+            label={words.filter}
+            help={words.filterHelp}
+            measure="number"
+            bounds={HERTZ}
+            value={filter}
+            onChange={changing(setFilter)}
+          />
+        </Fold>
+        {speed === null ? <p>{words.lacking}</p> : null}
+        {hearing.progress === null ? (
+          <Button kind="main" size="large" isDisabled={speed === null || !read?.ok} onPress={listen}>
+            {words.name}
+          </Button>
+        ) : (
+          <div className={styles.stack}>
+            <progress className={styles.progress} value={hearing.progress} max={1} aria-label={words.working("")} />
+            <div className={styles.buttons}>
+              <span className={styles.quiet}>{words.working(numbers.share(hearing.progress))}</span>
+              <Button onPress={hearing.stop}>{words.cancel}</Button>
+            </div>
+          </div>
+        )}
+      </Card>
+      <HeardCards
+        document={document}
+        settings={settings}
+        read={read?.ok ? read.channels : null}
+        look={look}
+        result={hearing.result}
+        form={form}
+        stretch={stretch}
+        onStretch={changing(setStretch)}
+        onKeep={keep}
+        isKept={document.recordings?.some((one) => one.file === file.name) ?? false}
+      />
+    </>
+  );
+}

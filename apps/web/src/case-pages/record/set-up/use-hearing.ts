@@ -1,0 +1,45 @@
+import { useEffect, useRef, useState } from "react";
+import { hearRecording } from "../../../worker/listening/listening-client.js";
+import type { HearRequest, HearResult } from "../../../worker/listening/listening-types.js";
+
+export interface Hearing {
+  /** null before it is asked for, and while it is worked out. */
+  readonly result: HearResult | null;
+  /** Share done; null where nothing is being worked out. */
+  readonly progress: number | null;
+  readonly start: (request: HearRequest) => void;
+  readonly stop: () => void;
+  /** Takes the answer away: what was asked has changed. */
+  readonly forget: () => void;
+}
+
+/** Lets the worker say which part a vibration follows; one piece of work at a time. */
+export function useHearing(): Hearing {
+  const [result, setResult] = useState<HearResult | null>(null);
+  const [progress, setProgress] = useState<number | null>(null);
+  const running = useRef<AbortController | null>(null);
+  const stop = (): void => {
+    running.current?.abort();
+    running.current = null;
+    setProgress(null);
+  };
+  const forget = (): void => {
+    stop();
+    setResult(null);
+  };
+  const start = (request: HearRequest): void => {
+    forget();
+    const own = new AbortController();
+    running.current = own;
+    setProgress(0);
+    hearRecording(request, { signal: own.signal, onProgress: setProgress })
+      .then(setResult, (reason: unknown) => {
+        if (!own.signal.aborted) throw reason;
+      })
+      .finally(() => {
+        if (running.current === own) setProgress(null);
+      });
+  };
+  useEffect(() => () => running.current?.abort(), []);
+  return { result, progress, start, stop, forget };
+}

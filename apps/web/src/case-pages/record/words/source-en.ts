@@ -1,0 +1,38 @@
+import type { SourceWords } from "./source-words.js";
+
+export const source: SourceWords = {
+  title: "Record the vibration",
+  help: "A recording with the speed beside it names the part. Not needed if the cause is clear already.",
+  choose: "Open a file",
+  drop: "WAV, CSV, TSV or UFF. It can also be dropped here.",
+  cautions: "Before any road test",
+  kept: "Recordings on this device",
+  keptInCase: "Recordings in the case",
+  notHere: "Its file is not on this device.",
+  openAgain: "Open",
+  save: "Save as a file",
+  remove: "Delete",
+  removeSure: "Delete the file from this device",
+  removeNo: "Keep it",
+  notKeptOnDevice: "This browser keeps no files: save the recording as a file before the page is closed.",
+  phone: {
+    title: "Record with this device",
+    motion: "Record its motion",
+    sound: "Record sound",
+    soundOnly: "Sound tells frequencies only, never how hard something shakes. The speed is typed afterwards.",
+    placeIt:
+      "Fasten the device firmly to the floor or the seat rail before the drive: what it lies on is what it records. A passenger starts and stops it.",
+    withSpeed: "Speed from the satellite receiver",
+    asking: "The browser asks whether this page may listen: allow it.",
+    stop: "Stop",
+    running: (seconds) => `Recording: ${seconds} s`,
+    measured: (rate) => `${rate} samples per second`,
+    speedNow: (speed) => `Speed ${speed}`,
+    noSpeedYet: "No speed from the receiver yet",
+    denied: "The browser was not allowed to. Allow it in the settings of this page, and try again.",
+    insecure: "Browsers let a page record only over a secure connection (https, or this computer itself).",
+    missing: "This device has no motion sensor that a browser may read. A file from a recorder or a phone can be opened instead.",
+    silent: "The sensor sends nothing. Look whether the browser blocks motion sensors for this page.",
+    name: (moment) => `road-test-${moment}`,
+  },
+};
