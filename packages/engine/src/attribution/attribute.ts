@@ -83,8 +83,11 @@ function concluded(evidence: Evidence, checks: readonly ChannelCheck[]): SignalR
   const contributions = contributionsOf(evidence, probabilities, strongest);
   const noneProbability = readings.reduce((sum, { none }, i) => sum + none * (followed.readings[i]?.weight ?? 0), 0);
   const decided = verdictOf(evidence, contributions, noneProbability);
-  const passed: readonly Resonance[] = best.columns.flatMap(({ presence }, j): readonly Resonance[] => {
-    const course = presence > SURELY_THERE ? contributions.find(({ part, order }) => sameLine(best, j, part, order))?.course : null;
+  const passed: readonly Resonance[] = best.columns.flatMap(({ presence, share }, j): readonly Resonance[] => {
+    const course =
+      presence > SURELY_THERE && share > WORTH_A_WORD
+        ? contributions.find(({ part, order }) => sameLine(best, j, part, order))?.course
+        : null;
     const frequency = course ? passedResonance(course) : null;
     return frequency === null ? [] : [{ frequency, excitedBy: "orders", share: null }];
   });
@@ -107,6 +110,8 @@ function concluded(evidence: Evidence, checks: readonly ChannelCheck[]): SignalR
   return signalValue({ ...attribution, findings: [...channelFindings(input, checks), ...findingsOf(evidence, attribution)] });
 }
 
+/** The course of a smaller share is mostly noise. */
+const WORTH_A_WORD = 0.03;
 /** Odds of some 150 to 1. */
 const SURELY_THERE = 5;
 

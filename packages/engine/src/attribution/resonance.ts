@@ -26,7 +26,8 @@ export function ringing({ spacing, slower, faster, speedRatio }: ResidualCourse)
     cells.map((_, k) => ((cells[k - 1] ?? (cells[k] as number)) + 2 * (cells[k] as number) + (cells[k + 1] ?? (cells[k] as number))) / 4);
   const [all, slow, fast] = [smooth(both), smooth(slower), smooth(faster)];
   const found: Resonance[] = [];
-  for (let k = 3; k < total - 3; k++) {
+  // Without surroundings on either side nothing stands out of them.
+  for (let k = NEAR + 4; k < total - NEAR - 4; k++) {
     if (!isPeak(all, k)) continue;
     const floor = surroundings(all, k);
     const stands = (cells: Float64Array): boolean =>
@@ -82,7 +83,7 @@ export interface OrderCourse {
 }
 
 /** An order is this much larger inside than at either end of its range where something resonates (common practice, no source). */
-const GROWS = 2;
+const GROWS = 1.5;
 const BINS = 10;
 
 /** The frequency at which an order is largest, where it falls off to either side; null where it does not, or where the speed hardly changed. */
