@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 
 /** The steps that have a page, in the order of the main flow. */
-export const STEPS = ["describe", "gauge", "explain", "correct", "prove", "report"] as const;
+export const STEPS = ["describe", "record", "gauge", "explain", "correct", "prove", "report"] as const;
 
 /** Everything that can be opened, for a case of this id. */
 export const pathsOf = (id: string): readonly string[] => [

@@ -3,8 +3,9 @@ import { catalogueOf, namesOf } from "@halfturn/words";
 import { Button } from "../../controls/button.js";
 import { Sheet } from "../../controls/sheet.js";
 import type { DeviceCase } from "../../device/device-case.js";
-import { fieldNames, isFieldName } from "../../words/field-names.js";
+import { fieldNames } from "../../words/field-names.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
+import { conflictField } from "./conflict-field.js";
 import styles from "./conflict-sheet.module.css";
 import { conflictWords } from "./conflict-words.js";
 import { type ValueWords, valueLines } from "./value-lines.js";
@@ -49,7 +50,7 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
       <p>{words.explain}</p>
       {conflicts.map((conflict) => (
         <section key={conflict.path} className={styles.conflict}>
-          <h3>{fieldName(conflict.path, names, nameOf)}</h3>
+          <h3>{conflictField(conflict.path, names, nameOf)}</h3>
           {conflict.base === undefined ? null : (
             <p className={styles.before}>
               {words.before}: {valueLines(conflict.base, say).join(", ")}
@@ -77,17 +78,4 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
       ) : null}
     </Sheet>
   );
-}
-
-/** "Title", "Front section: Length", or the reading's own name. */
-function fieldName(path: string, names: Parameters<typeof isFieldName>[1], nameOf: (path: string) => string): string {
-  const named = nameOf(path);
-  if (named !== path) return named;
-  const steps = path.split(".").map((step) => step.replace(/\[\d*\]$/, ""));
-  const last = steps.at(-1) ?? path;
-  const part = nameOf(path.replace(/\.[^.[\]]+$/, ""));
-  const field = isFieldName(last, names) ? names[last] : last;
-  const owner = steps.at(-2);
-  if (!part.includes("[") && !part.includes(".") && part !== owner) return `${part}: ${field}`;
-  return owner !== undefined && isFieldName(owner, names) ? `${names[owner]}: ${field}` : field;
 }
