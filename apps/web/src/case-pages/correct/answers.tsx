@@ -1,16 +1,16 @@
 import type { Change, PlanResult, RankedChoice } from "@halfturn/engine/correction";
-import { Link } from "@tanstack/react-router";
 import { Button } from "../../controls/button.js";
-import button from "../../controls/button.module.css";
 import { Card } from "../../controls/card.js";
 import { Fold } from "../../controls/fold.js";
 import { useWords } from "../../words/use-words.js";
 import { degreesOf } from "../shared/estimate-text.js";
+import { StepLink } from "../shared/step-link.js";
 import { Chance } from "./chance.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
 import { limitUseText } from "./limit-use-text.js";
+import { sentenceCase } from "./sentence-case.js";
 
 export interface AnswersProps {
   readonly result: PlanResult;
@@ -61,13 +61,7 @@ export const Answers = ({ result, view, onTry }: AnswersProps) => {
         </ul>
         {missing.length === 0 ? null : (
           <div>
-            <Link
-              to="/cases/$id/$step"
-              params={{ id: view.document.id, step: "describe" }}
-              className={`${button.button} ${button.plain} ${button.normal}`}
-            >
-              {words.toDescribe}
-            </Link>
+            <StepLink id={view.document.id} step="describe" label={words.toDescribe} />
           </div>
         )}
       </Fold>
@@ -102,7 +96,7 @@ const Answer = ({ question, choice, none, view, onTry }: AnswerProps) => {
     <div className={styles.answer}>
       <h3>{question}</h3>
       {choice === null ? (
-        <p>{sentence(none)}</p>
+        <p>{sentenceCase(none)}.</p>
       ) : (
         <>
           <p>{view.catalogue.numbers.all(view.changes(choice.changes))}</p>
@@ -118,5 +112,3 @@ const Answer = ({ question, choice, none, view, onTry }: AnswerProps) => {
     </div>
   );
 };
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

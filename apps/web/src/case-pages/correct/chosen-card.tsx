@@ -5,6 +5,7 @@ import { Fold } from "../../controls/fold.js";
 import { VerdictMark } from "../../controls/verdict-mark.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import { dayText } from "../shared/day-text.js";
+import { StepLink } from "../shared/step-link.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
@@ -24,6 +25,7 @@ export const ChosenCard = ({ correction, view, onMade, onNotMade, onDrop }: Chos
   const words = useWords(correctWords);
   const language = useLanguage();
   const made = correction.state === "made";
+  const proved = gaugedSince(view.document, correction);
   const changes = correction.changes.map((change) =>
     view.text.change(change, view.document.adjusters?.find(({ id }) => id === change.adjuster)?.kind),
   );
@@ -46,12 +48,22 @@ export const ChosenCard = ({ correction, view, onMade, onNotMade, onDrop }: Chos
       <Fold key={correction.state} title={words.steps} open={!made}>
         <StepsList steps={correction.instructions ?? []} view={view} />
       </Fold>
-      {made ? <p>{gaugedSince(view.document, correction) ? words.proved : words.proveNext}</p> : null}
+      {made ? <p>{proved ? words.proved : words.proveNext}</p> : null}
       <div className={styles.buttons}>
         {made ? (
-          <Button kind="quiet" onPress={onNotMade}>
-            {words.notMade}
-          </Button>
+          <>
+            <StepLink
+              id={view.document.id}
+              step={proved ? "prove" : "gauge"}
+              label={proved ? words.toProve : words.toGauge}
+              kind={proved ? "plain" : "main"}
+            />
+            {proved ? null : (
+              <Button kind="quiet" onPress={onNotMade}>
+                {words.notMade}
+              </Button>
+            )}
+          </>
         ) : (
           <>
             <Button kind="main" onPress={onMade}>

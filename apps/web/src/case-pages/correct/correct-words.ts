@@ -42,6 +42,8 @@ export interface CorrectWords {
   readonly drop: string;
   readonly proveNext: string;
   readonly proved: string;
+  readonly toGauge: string;
+  readonly toProve: string;
 }
 
 export const correctWords: ByLanguage<CorrectWords> = {
@@ -86,6 +88,8 @@ export const correctWords: ByLanguage<CorrectWords> = {
     notMade: "Not made after all",
     drop: "Not this one",
     proved: "It was gauged again since: Prove shows how it came out.",
+    toGauge: "Go to Gauge",
+    toProve: "Go to Prove",
     proveNext: "Gauge again after the work: Prove holds it against what was foretold.",
   },
   es: {
@@ -129,6 +133,8 @@ export const correctWords: ByLanguage<CorrectWords> = {
     notMade: "No se hizo al final",
     drop: "Este no",
     proved: "Se ha medido otra vez desde entonces: Comprobar muestra cómo salió.",
+    toGauge: "Ir a Medir",
+    toProve: "Ir a Comprobar",
     proveNext: "Mida otra vez tras el trabajo: Comprobar lo compara con lo predicho.",
   },
 };

@@ -7,6 +7,7 @@ import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
 import { limitUseText } from "./limit-use-text.js";
+import { sentenceCase } from "./sentence-case.js";
 import { StatesList } from "./states-list.js";
 import { StepsList } from "./steps-list.js";
 
@@ -34,9 +35,9 @@ export const PlanCard = ({ number, plan, view, fresh, onChoose, onTry }: PlanCar
         <div>
           <h3>{correction.planNumber(number)}</h3>
           <ul className={styles.changes}>
-            {changes.length === 0 ? <li>{correction.nothing}</li> : changes.map((change) => <li key={change}>{change}</li>)}
+            {changes.length === 0 ? <li>{sentenceCase(correction.nothing)}</li> : changes.map((change) => <li key={change}>{change}</li>)}
           </ul>
-          <p className={styles.quiet}>{correction.labour(numbers.plain(plan.labour, 1))}</p>
+          {changes.length === 0 ? null : <p className={styles.quiet}>{correction.labour(numbers.plain(plan.labour, 1))}</p>}
         </div>
         <Chance choice={plan} view={view} />
       </div>
@@ -44,9 +45,11 @@ export const PlanCard = ({ number, plan, view, fresh, onChoose, onTry }: PlanCar
         <StatesList states={plan.states} view={view} />
         {plan.tightest ? <p>{correction.tightest(...limitUseText(plan.tightest, view))}</p> : null}
       </Fold>
-      <Fold title={words.steps}>
-        <StepsList steps={plan.instructions} view={view} />
-      </Fold>
+      {changes.length === 0 ? null : (
+        <Fold title={words.steps}>
+          <StepsList steps={plan.instructions} view={view} />
+        </Fold>
+      )}
       {plan.changes.length === 0 ? null : (
         <div className={styles.buttons}>
           <Button

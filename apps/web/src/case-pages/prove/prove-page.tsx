@@ -1,13 +1,12 @@
 import { type CorrectionSubject, correctionSubjects, isProved } from "@halfturn/report/browser";
-import { Link } from "@tanstack/react-router";
-import { type ReactNode, useMemo } from "react";
-import button from "../../controls/button.module.css";
+import { useMemo } from "react";
 import { Card } from "../../controls/card.js";
 import { Fold } from "../../controls/fold.js";
 import { Message } from "../../controls/message.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import type { CasePageProps } from "../case-page.js";
 import { dayText } from "../shared/day-text.js";
+import { StepLink } from "../shared/step-link.js";
 import { Changes, ProofCard } from "./proof-card.js";
 import styles from "./prove-page.module.css";
 import { proveWords } from "./prove-words.js";
@@ -26,7 +25,7 @@ export const ProvePage = ({ document, settings }: CasePageProps) => {
   );
   if (!document.corrections?.length) {
     return (
-      <Message title={words.nothing} action={<StepLink id={document.id} step="correct" label={words.toCorrect} />}>
+      <Message title={words.nothing} action={<StepLink kind="main" id={document.id} step="correct" label={words.toCorrect} />}>
         {words.nothingHelp}
       </Message>
     );
@@ -70,17 +69,11 @@ const NextStep = ({ subject }: { readonly subject: CorrectionSubject }) => {
       </ul>
       <div>
         {made ? (
-          <StepLink id={report.case.id} step="gauge" label={words.toGauge} />
+          <StepLink kind="main" id={report.case.id} step="gauge" label={words.toGauge} />
         ) : (
-          <StepLink id={report.case.id} step="correct" label={words.toCorrect} />
+          <StepLink kind="main" id={report.case.id} step="correct" label={words.toCorrect} />
         )}
       </div>
     </Card>
   );
 };
-
-const StepLink = ({ id, step, label }: { readonly id: string; readonly step: "correct" | "gauge"; readonly label: string }): ReactNode => (
-  <Link to="/cases/$id/$step" params={{ id, step }} className={`${button.button} ${button.main} ${button.normal}`}>
-    {label}
-  </Link>
-);
