@@ -27,6 +27,8 @@ export interface WhitenedMap {
 /** Orders by which two lines must differ to be two. */
 export const resolution = ({ map }: WhitenedMap): number => map.orderSpacing * FINENESS;
 
+/** Rows of a map that is held: some twenty minutes of them; beyond, neighbours are averaged. */
+const MOST_ROWS = 1500;
 /** Share of the work that is the map itself. */
 const MAPPED = 0.8;
 
@@ -39,7 +41,7 @@ export function* whitenedMap(
   looseness: number,
 ): Generator<number, WhitenedMap | null> {
   const highestOrder = Math.max(...orders) * (1 + looseness) + 2 / perWheelTurn;
-  const settings = { turns: Math.max(1, Math.round(TURNS * perWheelTurn)), highestOrder, fineness: FINENESS };
+  const settings = { turns: Math.max(1, Math.round(TURNS * perWheelTurn)), highestOrder, fineness: FINENESS, rows: MOST_ROWS };
   const found = yield* scaledSteps(orderMapsSteps(run.readers, angle, settings), 0, MAPPED);
   if (!found.ok) return null;
   const maps = found.value;
