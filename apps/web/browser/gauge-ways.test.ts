@@ -22,7 +22,7 @@ const place = (page: Page, name: string) => page.getByRole("navigation", { name:
 /** A gauging of a new one-piece driveline, begun on a device. */
 async function begun(id: string, settings: DeviceSettings = {}) {
   const document = newCase({ id, title: id, layout: "one-piece", createdAt: "2026-05-04T07:30:00Z" });
-  const body = JSON.stringify({ ...document, drivelines: [{ ...document.drivelines[0], sections: [{ id: "shaft", lengthMm: 1320.8 }] }] });
+  const body = JSON.stringify({ ...document, drivelines: [{ ...document.drivelines[0], sections: [{ id: "shaft", lengthMm: 1180 }] }] });
   const answer = await fetch(`${shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
   expect(answer.ok).toBe(true);
   const device = await openDevice(browser, shop.address, settings);
@@ -91,7 +91,7 @@ test("a heading by tape in inches, over the section's own length, lands in milli
   await place(page, "Section shaft").tap();
   for (const key of ["1", "/", "2"]) await button(page, key).tap();
   await button(page, /Toward the right/).tap();
-  await gaugingIs("tape", (gauging) => gauging?.headings).toEqual([{ of: "shaft", lateralMm: 12.7, toward: "right", overMm: 1320.8 }]);
+  await gaugingIs("tape", (gauging) => gauging?.headings).toEqual([{ of: "shaft", lateralMm: 12.7, toward: "right", overMm: 1180 }]);
 });
 
 test("the turn-round check shows the zero that it found, and keeps both readings", async () => {

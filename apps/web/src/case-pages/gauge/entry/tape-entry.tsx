@@ -34,12 +34,15 @@ export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: T
   const usualMm = before && "lateralMm" in before ? before.overMm : undefined;
   const lengthMm = usualMm ?? driveline.sections.find(({ id }) => id === step.shaft)?.lengthMm;
   const [lateral, setLateral] = useState("");
-  const [over, setOver] = useState(lengthMm === undefined ? "" : lengthText(lengthMm, units, decimalSign, false));
+  const usualOver = lengthMm === undefined ? "" : lengthText(lengthMm, units, decimalSign, false);
+  const [over, setOver] = useState(usualOver);
   const [toward, setToward] = useState<VehicleSide | null>(before?.toward ?? null);
   const [fault, setFault] = useState<keyof typeof words.tapeFaults | null>(null);
 
   const keep = (side: VehicleSide | null) => {
-    const typed = typedHeading({ shaft: step.shaft, lateral, over, toward: side }, units);
+    // The length that nobody touched stays what it is, whatever it was rounded to for showing.
+    const length = over === usualOver && lengthMm !== undefined ? `${lengthMm} mm` : over;
+    const typed = typedHeading({ shaft: step.shaft, lateral, over: length, toward: side }, units);
     if (!typed.ok) return setFault(typed.fault);
     onKeep(typed.heading);
   };
