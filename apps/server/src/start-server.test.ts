@@ -1,5 +1,6 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { request } from "node:http";
+import { request as secureRequest } from "node:https";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -55,6 +56,23 @@ test("listens on this machine only", async () => {
   const server = await startServer(settings());
   expect(server.address).toMatch(/^http:\/\/localhost:\d+$/);
   await expect(fetch(server.address.replace("localhost", "127.0.0.2"))).rejects.toThrow();
+  await server.stop();
+});
+
+test("in the local network it listens too, over HTTPS, and lets nobody in without a key", async () => {
+  const one = settings({ lanPort: 0 });
+  const server = await startServer(one);
+  const ca = readFileSync(join(one.folder, "lan", "authority.crt"), "utf8");
+  const told = (await (await fetch(`${server.address}/api/pairing`)).json()) as { readonly addresses: readonly string[] };
+  expect(told.addresses).toEqual(server.lanAddresses);
+  for (const address of server.lanAddresses) {
+    const status = await new Promise((resolve, reject) => {
+      const asking = secureRequest(`${address}/api/cases`, { ca }, (answer) => resolve(answer.resume().statusCode));
+      asking.on("error", reject);
+      asking.end();
+    });
+    expect([address, status]).toEqual([expect.stringMatching(/^https:\/\/[\d.]+:[1-9]\d*$/), 401]);
+  }
   await server.stop();
 });
 

@@ -6,7 +6,7 @@ import { fillWithDemo } from "./demo/demo-shop.js";
 import { changeFeed } from "./events/change-feed.js";
 import { type Listening, listen } from "./http/listen.js";
 import { LOOPBACK_NAMES } from "./http/own-host.js";
-import { openLan } from "./lan/open-lan.js";
+import { type OpenedLan, openLan } from "./lan/open-lan.js";
 import { reportRenderer } from "./reports/report-renderer.js";
 import { type ShopLocation, storeLocation } from "./shop-location.js";
 import { webFiles } from "./web/web-files.js";
@@ -54,17 +54,22 @@ export async function startServer(settings: ServerSettings): Promise<RunningServ
     await store.close();
   };
   try {
-    const lan = settings.lanPort === null ? null : await openLan(settings.folder, settings.lanPort, now);
-    const home: ServerParts = { store, feed, reports, web, log, now, newId, version, lan, side: "home", names: LOOPBACK_NAMES };
     const demoCases = settings.demo ? await fillWithDemo(store, now) : 0;
-    const { port, stop: stopHome } = await listen(createApp(home), { host: "127.0.0.1", port: settings.port });
-    listening.push({ port, stop: stopHome });
-    if (lan !== null && settings.lanPort !== null) {
-      const app = createApp({ ...home, side: "lan", names: lan.names });
-      listening.push(await listen(app, { host: "0.0.0.0", port: settings.lanPort, tls: { cert: lan.tls.chain, key: lan.tls.key } }));
+    const parts: Omit<ServerParts, "lan" | "side" | "names"> = { store, feed, reports, web, log, now, newId, version };
+    const lan = settings.lanPort === null ? null : await openLan(settings.folder, now);
+    const lanAddresses = lan === null ? [] : await listenInLan(lan, settings.lanPort ?? 0);
+    const home = createApp({ ...parts, lan: lan && { ...lan, addresses: lanAddresses }, side: "home", names: LOOPBACK_NAMES });
+    const atHome = await listen(home, { host: "127.0.0.1", port: settings.port });
+    listening.push(atHome);
+    const address = `http://localhost:${atHome.port}`;
+
+    async function listenInLan(opened: OpenedLan, lanPort: number): Promise<readonly string[]> {
+      const app = createApp({ ...parts, lan: { ...opened, addresses: [] }, side: "lan", names: opened.names });
+      const tls = { cert: opened.tls.chain, key: opened.tls.key };
+      const inLan = await listen(app, { host: "0.0.0.0", port: lanPort, tls });
+      listening.push(inLan);
+      return opened.names.map((name) => `https://${name}:${inLan.port}`);
     }
-    const address = `http://localhost:${port}`;
-    const lanAddresses = lan?.addresses ?? [];
     log({ event: "started", address, lanAddresses, database: store.engine });
     return {
       address,

@@ -104,6 +104,16 @@ describe("the local network", () => {
     expect((await ask("/api/cases", { headers: { cookie } })).status).toBe(401);
   });
 
+  test("the stream of a device ends when it is sent away", async () => {
+    const claimed = await claim((await offer()).code, "Lost phone");
+    const { id } = (await claimed.json()) as PairedDevice;
+    const stream = await ask("/api/events", { headers: { cookie: cookieOf(claimed) } });
+    const told = stream.text();
+    await shop.ask(`/api/devices/${id}`, { method: "DELETE" });
+    await shop.take(sampleCase("after-it-went"));
+    expect(await told).not.toContain("after-it-went");
+  });
+
   test("tokens are kept as hashes, and stand in no log", async () => {
     const claimed = await claim((await offer()).code, "Tablet");
     const token = cookieOf(claimed).split("=")[1] ?? "";

@@ -1,10 +1,12 @@
 import { caseEvent } from "@halfturn/exchange";
 import { createRoute, z } from "@hono/zod-openapi";
+import type { Context } from "hono";
 import { type SSEStreamingApi, streamSSE } from "hono/streaming";
 import { type Api, addRoute } from "../app/add-route.js";
 import { errorText } from "../app/log.js";
 import type { ServerParts } from "../app/server-parts.js";
 import { refuse } from "../http/refuse.js";
+import { pairedDeviceOf } from "../lan/access.js";
 import { refused } from "./shared.js";
 
 const HEARTBEAT_MS = 15_000;
@@ -36,14 +38,25 @@ export function addEventRoutes(app: Api, parts: ServerParts): void {
     const lastSeen = Number(c.req.header("last-event-id") ?? Number.NaN);
     return streamSSE(
       c,
-      (stream) => tell(stream, parts, lastSeen, latest),
+      (stream) => tell(stream, { ...parts, welcome: welcomeOf(c, parts) }, lastSeen, latest),
       async (error) => log({ event: "stream-fault", error: errorText(error) }),
     );
   });
 }
 
+interface Telling extends ServerParts {
+  readonly welcome: () => Promise<boolean>;
+}
+
+/** Whether who listens may go on: a device of the local network may be sent away while it does. */
+function welcomeOf(c: Context, { store }: ServerParts): Telling["welcome"] {
+  const device = pairedDeviceOf(c);
+  if (device === undefined) return async () => true;
+  return async () => (await store.devices.list()).some(({ id }) => id === device.id);
+}
+
 /** Tells what happened after `lastSeen`, or from now on where that is no number that was ever told. */
-async function tell(stream: SSEStreamingApi, { store, feed }: ServerParts, lastSeen: number, latest: number): Promise<void> {
+async function tell(stream: SSEStreamingApi, { store, feed, welcome }: Telling, lastSeen: number, latest: number): Promise<void> {
   const gone = new AbortController();
   stream.onAbort(() => gone.abort());
   const resumes = Number.isInteger(lastSeen) && lastSeen >= 0 && lastSeen <= latest;
@@ -53,7 +66,7 @@ async function tell(stream: SSEStreamingApi, { store, feed }: ServerParts, lastS
     told = latest;
     await fresh();
   }
-  while (!gone.signal.aborted && !feed.closed()) {
+  while (!gone.signal.aborted && !feed.closed() && (await welcome())) {
     const changes = await store.changesAfter(told, MOST_MISSED);
     for (const { sequence, event } of changes) {
       await stream.writeSSE({ event: "case", id: String(sequence), data: JSON.stringify(event) });

@@ -62,7 +62,7 @@ const sendAwayRoute = createRoute({
 });
 
 export function addPairingRoutes(app: Api, parts: ServerParts): void {
-  const { store, lan } = parts;
+  const { store, lan, feed } = parts;
   addRoute(app, stateRoute, (c) => c.json({ addresses: [...(lan?.addresses ?? [])] }, 200));
   addRoute(app, offerRoute, (c) => {
     const [first] = lan?.addresses ?? [];
@@ -83,7 +83,10 @@ export function addPairingRoutes(app: Api, parts: ServerParts): void {
   });
   addRoute(app, sendAwayRoute, async (c) => {
     const { id } = c.req.valid("param");
-    return (await store.devices.sendAway(id)) ? c.body(null, 204) : refuse(c, "device-unknown", { id });
+    if (!(await store.devices.sendAway(id))) return refuse(c, "device-unknown", { id });
+    // Its stream of events ends now, and not at the next heartbeat.
+    feed.announce();
+    return c.body(null, 204);
   });
 }
 

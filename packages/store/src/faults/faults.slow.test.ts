@@ -130,6 +130,19 @@ describe("a disk that does not do its part", () => {
     await store.close();
   });
 
+  test("a database that may only be read is said, is read, and is written again once it may be", async () => {
+    const database = openSqlite(await filled());
+    await migrate(database);
+    const store = sqlCaseStore(database);
+    // Fails every write with the code of a read-only disk (sqlite.org/pragma.html, query_only).
+    await sql`pragma query_only = on`.execute(database.db);
+    await expect(store.create(sampleCase("no"), at(0))).rejects.toMatchObject({ code: "read-only" });
+    expect((await store.read("case-1")).is).toBe("held");
+    await sql`pragma query_only = off`.execute(database.db);
+    expect((await store.create(sampleCase("yes"), at(0))).ok).toBe(true);
+    await store.close();
+  });
+
   test("a path that cannot be made is said", async () => {
     const place = file();
     writeFileSync(place, "");
