@@ -18,7 +18,7 @@ export const Toggles = <Value extends string>({ label, options, values, onChange
         <Checkbox key={option.value} value={option.value} className={styles.option ?? ""}>
           {({ isSelected }) => (
             <>
-              <span aria-hidden="true">{isSelected ? "✓ " : ""}</span>
+              {isSelected ? <span aria-hidden="true">✓</span> : null}
               {option.label}
             </>
           )}

@@ -31,6 +31,9 @@ export interface FieldNames {
   readonly minimumEngagedMm: string;
   readonly inwardTravelMm: string;
   readonly kind: string;
+  readonly statedAngleDeg: string;
+  readonly source: string;
+  readonly driven: string;
   readonly bearingMounted: string;
   readonly bearingToJointMm: string;
   readonly bearingIs: string;
@@ -91,6 +94,9 @@ export const fieldNames: ByLanguage<FieldNames> = {
     minimumEngagedMm: "Least engagement allowed",
     inwardTravelMm: "Travel left inward",
     kind: "Kind",
+    statedAngleDeg: "Largest angle that its maker states",
+    source: "What drives it",
+    driven: "What it drives",
     bearingMounted: "Support bearing",
     bearingToJointMm: "Bearing to joint centre",
     bearingIs: "The bearing is",
@@ -149,6 +155,9 @@ export const fieldNames: ByLanguage<FieldNames> = {
     minimumEngagedMm: "Mínimo metido permitido",
     inwardTravelMm: "Recorrido libre hacia dentro",
     kind: "Tipo",
+    statedAngleDeg: "Mayor ángulo que indica su fabricante",
+    source: "Qué lo mueve",
+    driven: "Qué mueve",
     bearingMounted: "Apoyo central",
     bearingToJointMm: "Del rodamiento al centro de la junta",
     bearingIs: "El rodamiento está",

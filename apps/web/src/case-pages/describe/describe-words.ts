@@ -48,6 +48,9 @@ interface DescribeWords {
   readonly sourceSide: string;
   readonly drivenSide: string;
   readonly axle: string;
+  readonly ends: string;
+  readonly steel: string;
+  readonly aluminium: string;
   readonly aboveAxle: string;
   readonly belowAxle: string;
   readonly steeredYes: string;
@@ -100,6 +103,9 @@ export const describeWords: ByLanguage<DescribeWords> = {
     sourceSide: "on the source side of the joint",
     drivenSide: "on the driven side of the joint",
     axle: "Axle",
+    ends: "Names of the two ends",
+    steel: "Steel",
+    aluminium: "Aluminium",
     aboveAxle: "Above the axle",
     belowAxle: "Under the axle",
     steeredYes: "Steered",
@@ -151,6 +157,9 @@ export const describeWords: ByLanguage<DescribeWords> = {
     sourceSide: "en el lado de la fuente de la junta",
     drivenSide: "en el lado conducido de la junta",
     axle: "Eje",
+    ends: "Nombres de los dos extremos",
+    steel: "Acero",
+    aluminium: "Aluminio",
     aboveAxle: "Sobre el eje",
     belowAxle: "Bajo el eje",
     steeredYes: "Directriz",

@@ -2,12 +2,15 @@ import type { CaseDriveline } from "@halfturn/casefile";
 import { catalogueOf, drivelineName, namesOf } from "@halfturn/words";
 import { memo } from "react";
 import { Card } from "../../controls/card.js";
+import { Fields } from "../../controls/fields.js";
 import { Fold } from "../../controls/fold.js";
+import { TextEntry } from "../../controls/text-entry.js";
+import { fieldNames } from "../../words/field-names.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import type { CasePageProps } from "../case-page.js";
 import { AxleFields } from "./axle-fields.js";
 import { describeWords } from "./describe-words.js";
-import { editAxle, editJoint, editSection } from "./edit-case.js";
+import { changed, editAxle, editDriveline, editJoint, editSection } from "./edit-case.js";
 import { JointFields } from "./joint-fields.js";
 import { SectionFields } from "./section-fields.js";
 
@@ -26,6 +29,7 @@ function isSame(before: DrivelineCardProps, after: DrivelineCardProps): boolean 
 
 function DrivelineFields({ document, edit, index, driveline }: DrivelineCardProps) {
   const words = useWords(describeWords);
+  const names = useWords(fieldNames);
   const catalogue = catalogueOf(useLanguage());
   const nameOf = namesOf(document, index, catalogue);
   return (
@@ -48,6 +52,18 @@ function DrivelineFields({ document, edit, index, driveline }: DrivelineCardProp
             onChange={(changes) => edit(editJoint(index, k, changes))}
           />
         ))}
+      </Fold>
+      <Fold title={words.ends}>
+        <Fields>
+          {(["source", "driven"] as const).map((end) => (
+            <TextEntry
+              key={end}
+              label={names[end]}
+              value={driveline[end]?.label ?? ""}
+              onChange={(label) => edit(editDriveline(index, (before) => ({ ...before, [end]: changed(before[end], { label }) })))}
+            />
+          ))}
+        </Fields>
       </Fold>
       <Fold title={words.axle}>
         <AxleFields axle={driveline.axle ?? {}} onChange={(changes) => edit(editAxle(index, changes))} />

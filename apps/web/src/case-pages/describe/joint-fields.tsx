@@ -10,6 +10,7 @@ import styles from "./part.module.css";
 
 const KINDS = ["cross", "double-cross", "ball", "flexible"] as const satisfies readonly CaseJoint["kind"][];
 const OFFSET = { minimum: 0, maximum: 20_000 };
+const STATED = { above: 0, below: 90 };
 
 type Support = NonNullable<CaseJoint["support"]>;
 
@@ -34,6 +35,15 @@ export function JointFields({ name, joint, isBetween, onChange }: JointFieldsPro
         value={joint.kind}
         onChange={(kind) => onChange({ kind })}
       />
+      {joint.kind === "cross" ? null : (
+        <MeasureField
+          label={names.statedAngleDeg}
+          measure="angle"
+          bounds={STATED}
+          value={joint.statedAngleDeg ?? null}
+          onChange={(statedAngleDeg) => onChange({ statedAngleDeg })}
+        />
+      )}
       {isBetween ? (
         <Choice
           label={words.support}

@@ -96,9 +96,29 @@ export function SectionFields({ name, section, onChange }: SectionFieldsProps) {
           value={section.tube ?? null}
           onChange={(tube) => onChange({ tube: tube && { ...section.tube, ...tube } })}
         />
+        {section.tube ? <MaterialChoice tube={section.tube} onChange={(tube) => onChange({ tube })} /> : null}
         <SlipFields slip={section.slip ?? {}} onChange={(slip) => onChange({ slip })} />
       </Fold>
     </section>
+  );
+}
+
+type Tube = NonNullable<CaseSection["tube"]>;
+const MATERIALS = ["steel", "aluminium"] as const;
+
+/** A material that the file names otherwise stands as it is written. */
+function MaterialChoice({ tube, onChange }: { readonly tube: Tube; readonly onChange: (tube: Tube) => void }) {
+  const words = useWords(describeWords);
+  const names = useWords(fieldNames);
+  const known = MATERIALS.map((material) => ({ value: material as string, label: words[material] }));
+  const other = tube.material !== undefined && !known.some(({ value }) => value === tube.material) ? [tube.material] : [];
+  return (
+    <Choice
+      label={names.material}
+      options={[...known, ...other.map((material) => ({ value: material, label: material }))]}
+      value={tube.material ?? null}
+      onChange={(material) => onChange({ ...tube, material })}
+    />
   );
 }
 
