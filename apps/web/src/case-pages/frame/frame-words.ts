@@ -46,7 +46,7 @@ export const frameWords: ByLanguage<FrameWords> = {
         case "phasing-missing":
           return "phasing not measured";
         case "not-recorded":
-          return "nothing recorded";
+          return "optional";
         case "not-isolated":
           return "nothing tried";
         case "not-gauged":
@@ -111,7 +111,7 @@ export const frameWords: ByLanguage<FrameWords> = {
         case "phasing-missing":
           return "fase sin medir";
         case "not-recorded":
-          return "nada grabado";
+          return "opcional";
         case "not-isolated":
           return "nada probado";
         case "not-gauged":

@@ -2,6 +2,7 @@ import type { Case } from "@halfturn/casefile";
 import type { Settings } from "../../../device/settings.js";
 import type { HearResult, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
 import { accessoryNames } from "../part-names.js";
+import { PicturesCard } from "../pictures/pictures-card.js";
 import type { SpeedForm } from "../set-up/speed-form.js";
 import { ContributionsCard } from "./contributions-card.js";
 import { FindingsCard } from "./findings-card.js";
@@ -24,7 +25,7 @@ export interface HeardCardsProps {
 }
 
 /** What was found in a recording, its pictures, and what to know about it. */
-export function HeardCards({ document, settings, read, result, form, onKeep, isKept }: HeardCardsProps) {
+export function HeardCards({ document, settings, look, read, result, form, stretch, onStretch, onKeep, isKept }: HeardCardsProps) {
   const nameOf = accessoryNames(document);
   const heard = result?.ok ? result.heard : null;
   return (
@@ -32,6 +33,7 @@ export function HeardCards({ document, settings, read, result, form, onKeep, isK
       {heard ? <VerdictCard {...{ heard, nameOf, settings, form, onKeep, isKept }} /> : null}
       {result && !result.ok ? <RefusedCard result={result} settings={settings} /> : null}
       {heard ? <ContributionsCard heard={heard} nameOf={nameOf} settings={settings} /> : null}
+      {read ? <PicturesCard {...{ look, read, heard, stretch, onStretch, nameOf, settings }} /> : null}
       <FindingsCard findings={heard?.json.findings ?? read?.findings ?? []} document={document} settings={settings} />
     </>
   );

@@ -42,14 +42,12 @@ export function VerdictCard({ heard, nameOf, settings, form, onKeep, isKept }: V
     <Card
       title={verdict ? capital(orders.orderOf(verdict.part, verdict.order, nameOf)) : listening.noVerdict}
       aside={
-        <VerdictMark tone={verdict ? "bad" : "doubt"}>
+        <VerdictMark tone={verdict ? "good" : "doubt"}>
           {verdict ? words.probable(numbers.share(verdict.probability)) : listening.noVerdict}
         </VerdictMark>
       }
     >
-      <p className={styles.sentence} role="status">
-        {sentence}
-      </p>
+      <p role="status">{sentence}</p>
       <div className={styles.stack}>
         <p className={styles.quiet}>
           {vibration.heading(`${numbers.plain(json.durationS, 1)} s`, numbers.plain(json.sampleRateHz, 0))}.{" "}

@@ -5,6 +5,8 @@ import { recordWords } from "../words/record-catalogue.js";
 
 /** Measured from stamps, a whole number of samples per second is one to some ten digits. */
 const WHOLE = 0.005;
+/** Half of the last digit that is shown. */
+const EVEN_SHARE = 0.0005;
 
 /** How many samples a second, for how long, and what the clock was like. */
 export function ClockText({ read, numbers }: { readonly read: ReadChannels; readonly numbers: Numbers }) {
@@ -14,7 +16,7 @@ export function ClockText({ read, numbers }: { readonly read: ReadChannels; read
   return (
     <p>
       {words.clock(numbers.plain(rate, isWhole ? 0 : 2), numbers.plain(seconds, 1))}{" "}
-      {method === "even" ? words.even : words.jitter(`${numbers.plain(jitterShare * 100, 1)} %`)}{" "}
+      {method === "even" || jitterShare < EVEN_SHARE ? words.even : words.jitter(`${numbers.plain(jitterShare * 100, 1)} %`)}{" "}
       {gaps.count === 0 ? words.noGaps : words.gaps(numbers.plain(gaps.count, 0), numbers.plain(gaps.seconds, 2))}
     </p>
   );

@@ -17,6 +17,7 @@ import styles from "../record-page.module.css";
 import { keepRecording, recordingEntry } from "../recording-entry.js";
 import type { RecordingFile } from "../recording-file.js";
 import { recordWords } from "../words/record-catalogue.js";
+import { channelText } from "./channel-text.js";
 import { ClockText } from "./clock-text.js";
 import { ScaleFields } from "./scale-fields.js";
 import { SpeedFields } from "./speed-fields.js";
@@ -99,10 +100,6 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
     edit(keepRecording(recordingEntry(entry)));
     onKeep(file);
   };
-  const channelName = (id: string): string => {
-    const unit = look.channels.find((channel) => channel.id === id)?.unit;
-    return unit ? `${id} (${unit})` : id;
-  };
   return (
     <>
       <Card title={file.name}>
@@ -110,7 +107,9 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
         {look.channels.some((channel) => channel.heard) ? (
           <Toggles
             label={words.channels}
-            options={look.channels.filter((channel) => channel.heard).map(({ id }) => ({ value: id, label: channelName(id) }))}
+            options={look.channels
+              .filter((channel) => channel.heard)
+              .map((channel) => ({ value: channel.id, label: channelText(channel) }))}
             values={ids}
             onChange={changing(choose)}
           />

@@ -9,6 +9,7 @@ import type { CasePageProps } from "../../case-page.js";
 import { accessoryNames, partName } from "../part-names.js";
 import styles from "../record-page.module.css";
 import { recordWords } from "../words/record-catalogue.js";
+import { channelText } from "./channel-text.js";
 import { type SpeedForm, withChannel } from "./speed-form.js";
 
 const ROAD = { above: 0, maximum: 400 };
@@ -53,9 +54,9 @@ export function SpeedFields({ look, form, document, settings, onChange }: SpeedF
       <Choice
         label={words.speed}
         options={[
-          ...channels.map(({ id, speed }) => ({
+          ...channels.map(({ id, speed, name, unit }) => ({
             value: `channel ${id}`,
-            label: speed === null ? words.tachometer(id) : id,
+            label: speed === null ? words.tachometer(id) : channelText({ name, unit }),
           })),
           { value: "constant", label: words.speedFrom.constant },
           { value: "vibration", label: words.speedFrom.vibration },

@@ -46,14 +46,7 @@ export function TurningCard({ document, edit, settings }: Pick<CasePageProps, "d
       <p>{words.turning.help}</p>
       <Fields>
         <MeasureField label={words.turning.speed} measure="road-speed" bounds={ROAD} value={speed} onChange={setTyped} />
-        <MeasureField
-          label={words.turning.frequency}
-          help={words.turning.frequencyHelp}
-          measure="number"
-          bounds={FREQUENCY}
-          value={frequency}
-          onChange={setFrequency}
-        />
+        <MeasureField label={words.turning.frequency} measure="number" bounds={FREQUENCY} value={frequency} onChange={setFrequency} />
       </Fields>
       {speed === null ? (
         <div className={styles.buttons}>
@@ -118,6 +111,13 @@ function Found({ document, turning, frequency, settings }: FoundProps) {
       ))}
       <Figure settings={settings} draw={draw} />
       <Fold title={`${orders.coincidences}: ${numbers.plain(json.coincidences.length, 0)}`} open={json.coincidences.length > 0}>
+        <p className={styles.quiet}>
+          {orders.recordingOf(
+            numbers.plain(recording.wheelTurns, 0),
+            numbers.plain(recording.seconds, recording.seconds < 10 ? 1 : 0),
+            numbers.plain(recording.metres, 0),
+          )}
+        </p>
         {json.coincidences.length === 0 ? (
           <p>{orders.noCoincidences}</p>
         ) : (
@@ -129,13 +129,6 @@ function Found({ document, turning, frequency, settings }: FoundProps) {
             ))}
           </ul>
         )}
-        <p className={styles.quiet}>
-          {orders.recordingOf(
-            numbers.plain(recording.wheelTurns, 0),
-            numbers.plain(recording.seconds, recording.seconds < 10 ? 1 : 0),
-            numbers.plain(recording.metres, 0),
-          )}
-        </p>
         <p className={styles.quiet}>{words.turning.noSpeedParts}</p>
       </Fold>
     </>

@@ -5,7 +5,6 @@ export const turning: TurningWords = {
   help: "No recording is needed for this: the speed at which it is felt says what turns how fast.",
   speed: "Felt at",
   frequency: "Frequency in Hz, if it is known",
-  frequencyHelp: "Counted, or read from a meter. Leave it empty otherwise.",
   rate: (turns, perMinute) => `${turns} turns per second, ${perMinute}`,
   order: (order, cause) => `${order} × a turn: ${cause}`,
   there: (frequency, speed) => `${frequency} at ${speed} can be:`,

@@ -5,7 +5,6 @@ export const turning: TurningWords = {
   help: "Para esto no hace falta grabar: la velocidad a la que se nota dice qué gira y a qué ritmo.",
   speed: "Se nota a",
   frequency: "Frecuencia en Hz, si se conoce",
-  frequencyHelp: "Contada, o leída en un medidor. Si no, déjela vacía.",
   rate: (turns, perMinute) => `${turns} vueltas por segundo, ${perMinute}`,
   order: (order, cause) => `${order} × por vuelta: ${cause}`,
   there: (frequency, speed) => `${frequency} a ${speed} puede ser:`,

@@ -4,7 +4,6 @@ export interface TurningWords {
   readonly help: string;
   readonly speed: string;
   readonly frequency: string;
-  readonly frequencyHelp: string;
   readonly rate: (turns: string, perMinute: string) => string;
   readonly order: (order: string, cause: string) => string;
   readonly there: (frequency: string, speed: string) => string;

@@ -1,0 +1,58 @@
+import { catalogueOf, type NameOf } from "@halfturn/words";
+import { useState } from "react";
+import { Card } from "../../../controls/card.js";
+import { Choice } from "../../../controls/choice.js";
+import type { Settings } from "../../../device/settings.js";
+import { useWords } from "../../../words/use-words.js";
+import type { Heard, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
+import { speedWriter } from "../shown-speed.js";
+import { recordWords } from "../words/record-catalogue.js";
+import { OrderMap } from "./order-map.js";
+import { SpectrumView } from "./spectrum-view.js";
+import { Waveform } from "./waveform.js";
+
+export interface PicturesCardProps {
+  readonly look: Look;
+  readonly read: ReadChannels;
+  readonly heard: Heard | null;
+  readonly stretch: readonly [number, number] | null;
+  readonly onStretch: (stretch: readonly [number, number] | null) => void;
+  readonly nameOf: NameOf;
+  readonly settings: Settings;
+}
+
+/** The recording to look at: over time, by frequency, by order. */
+export function PicturesCard({ look, read, heard, stretch, onStretch, nameOf, settings }: PicturesCardProps) {
+  const words = useWords(recordWords).heard;
+  const catalogue = catalogueOf(settings.language);
+  const { numbers, vibration } = catalogue;
+  const [wanted, setWanted] = useState<string | null>(null);
+  const shown = wanted !== null && read.ids.includes(wanted) ? wanted : (read.ids.at(-1) ?? "");
+  const channel = read.ids.indexOf(shown);
+  const isScaled = look.channels.find(({ id }) => id === shown)?.quantity === "acceleration";
+  const amplitudeText = (amplitude: number): string => {
+    const digits = amplitude < 0.0995 ? 3 : 2;
+    return isScaled ? vibration.acceleration(numbers.plain(amplitude, digits)) : `${numbers.plain(amplitude * 100, digits)} %`;
+  };
+  return (
+    <Card title={words.pictures}>
+      {read.ids.length > 1 ? (
+        <Choice label={words.shown} options={read.ids.map((id) => ({ value: id, label: id }))} value={shown} onChange={setWanted} />
+      ) : null}
+      <Waveform {...{ read, channel, stretch, onStretch, numbers }} theme={settings.theme} />
+      <SpectrumView
+        {...{ read, channel, stretch, heard, nameOf, catalogue, amplitudeText }}
+        speedText={speedWriter(numbers, settings.units)}
+      />
+      {heard?.picture ? (
+        <OrderMap
+          picture={heard.picture}
+          ground={settings.theme === "dark" ? "dark" : "light"}
+          numbers={numbers}
+          amplitudeText={amplitudeText}
+        />
+      ) : null}
+      {heard && !heard.picture ? <p>{words.noMap}</p> : null}
+    </Card>
+  );
+}
