@@ -24,6 +24,7 @@ beforeAll(async () => {
       },
     ];
   });
+  program.broken("quiet.json", (document) => delete document.complaint);
   program.broken("no-tyre.json", ({ vehicle }) => delete vehicle.tyre);
   const recording = recordingOf(drive());
   const path = (name: string): string => program.path(name);
@@ -93,6 +94,14 @@ describe("listen --json", () => {
     expect([direct.code, heard.verdict]).toEqual([0, null]);
     expect(heard.abstained).toEqual({ reason: "coincidence", between: [shaftVerdict, { part: "engine", order: 1 }] });
     expect(heard.coincidences.map(({ partedByGear }) => partedByGear)).toContain(true);
+  });
+
+  it("follows the speed in the vibration itself where no column tells it, within the complaint, and says so", async () => {
+    const rows = readFileSync(program.path("drive.csv"), "utf8").split("\n");
+    writeFileSync(program.path("phone.csv"), rows.map((row) => row.split(",").slice(0, 3).join(",")).join("\n"));
+    const heard = await listen("phone.csv", "--case", "case.json");
+    expect(heard.verdict).toMatchObject(shaftVerdict);
+    expect(heard.findings[0]).toMatchObject({ code: "recording.speed-followed", params: { part: "propeller-shaft", order: 1 } });
   });
 
   it("prints the same bytes in every language, and again", async () => {
@@ -259,11 +268,19 @@ describe("listen refuses", () => {
   });
 
   it.each([
-    ["a recording without any speed", ["still.csv", "--case", "case.json"], /no column tells how fast anything turned/],
+    ["a recording without any speed", ["still.csv", "--case", "quiet.json"], /no column tells how fast anything turned; add one/],
+    ["a recording without any speed, and nothing to follow", ["hiss.csv", "--case", "case.json"], /no order stands out clearly enough/],
     ["a case without a tyre", ["drive.csv", "--case", "no-tyre.json"], /vehicle\.tyre.*is missing/],
     ["a vehicle that stands", ["standing.csv", "--case", "case.json"], /standing\.csv: /],
   ])("%s with exit 1 and one line", async (_, args, says) => {
     const rows = Array.from({ length: 400 }, (_, k) => `${k / 100},${Math.sin(k)}`);
+    // A congruential generator: noise without a line in it, the same each time.
+    let state = 1;
+    const hiss = Array.from({ length: 2000 }, (_, k) => {
+      state = (state * 48_271) % 2_147_483_647;
+      return `${k / 100},${state / 2_147_483_647 - 0.5}`;
+    });
+    writeFileSync(program.path("hiss.csv"), `time_s,accel_z_ms2\n${hiss.join("\n")}\n`);
     writeFileSync(program.path("still.csv"), `time_s,accel_z_ms2\n${rows.join("\n")}\n`);
     writeFileSync(program.path("standing.csv"), `time_s,accel_z_ms2,speed_kmh\n${rows.map((row) => `${row},0`).join("\n")}\n`);
     const [code, err] = await refusal(...args);

@@ -78,7 +78,7 @@ const ALL_PARAMS: FindingParams = new Proxy<Record<string, number | string | rea
     get: (_, key) =>
       typeof key !== "string"
         ? undefined
-        : /Deg$|RadS2$|Rpm$|share$|S$|Hz$|Percent$|Share$|^(?:wheelTurns|order|otherOrder|count|line|sets|seconds)$/.test(key)
+        : /Deg$|RadS2$|Rpm$|share$|S$|Hz$|Kmh$|Percent$|Share$|^(?:wheelTurns|order|otherOrder|count|line|sets|seconds)$/.test(key)
           ? 3.25
           : /^shafts$|^sections$|^joints$/.test(key)
             ? ["ab-1", "cd-2"]

@@ -16,6 +16,10 @@ export interface Listening {
   readonly stopped: string;
   /** No column tells how fast anything turned. */
   readonly noSpeed: (file: string) => string;
+  /** No order stands out by which the speed could be followed. */
+  readonly noRidge: (file: string) => string;
+  /** Where the speed comes from when no column tells it. */
+  readonly theVibration: string;
   readonly speedKind: (column: string) => string;
   readonly noVibration: (file: string, channels: string) => string;
   readonly unknownTachometerPart: (column: string, part: string, allowed: string) => string;

@@ -1,4 +1,4 @@
-import { type Case, recordHeard, serialise } from "@halfturn/casefile";
+import { type Case, FOLLOWED_SPEED, recordHeard, serialise } from "@halfturn/casefile";
 import { noteText, signalFaultText } from "@halfturn/words";
 import { writeFault } from "../files/file-fault.js";
 import { fileName, readCase, STANDARD_INPUT } from "../files/read-case.js";
@@ -39,7 +39,7 @@ export async function runListen(this: CliContext, flags: ListenFlags, recording:
 
 /** Writes what was heard into the case file, whole or not at all. False once a refusal was printed. */
 async function keep({ json, speedColumn, gear }: Heard, document: Case, file: string, path: string, context: CliContext): Promise<boolean> {
-  const kept = recordHeard(document, { file, json, speedFrom: speedColumn, gear }, context.now());
+  const kept = recordHeard(document, { file, json, speedFrom: speedColumn ?? FOLLOWED_SPEED, gear }, context.now());
   try {
     await writeWhole(path, serialise(kept, document), "replace", context.newId());
     return true;

@@ -6,15 +6,16 @@ import {
   type Problem,
   toAttributionInput,
 } from "@halfturn/casefile";
-import { type Attribution, type AttributionInput, attribute } from "@halfturn/engine/attribution";
+import { type Attribution, type AttributionInput, attribute, type RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import type { LongWork } from "@halfturn/engine/uncertainty";
 import type { TimingWork } from "@halfturn/recordings";
 import { type Catalogue, problemText, signalFaultText } from "@halfturn/words";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
+import { complaintRange, followedSpeed, middleSpeed, type SpeedRange } from "./followed-speed.js";
 import { type OpenRoadTest, openRoadTest } from "./open-road-test.js";
 import type { Refusal } from "./refusal.js";
-import { type ReadSpeed, speedSource } from "./speed-source.js";
+import { speedSource } from "./speed-source.js";
 import { vibrationChannels } from "./vibration-channels.js";
 
 export interface ListenRequest {
@@ -35,7 +36,8 @@ export interface Heard {
   readonly attribution: Attribution;
   readonly input: AttributionInput;
   readonly names: readonly string[];
-  readonly speedColumn: string;
+  /** The column that told the speed; null where it was followed in the vibration itself. */
+  readonly speedColumn: string | null;
   readonly gear: string | null;
   readonly notes: readonly PowertrainNote[];
 }
@@ -76,31 +78,42 @@ async function heard(request: ListenRequest, { opened, other }: Opened, words: C
   });
   // The speed first: without one nothing can be answered, and the samples need not be read.
   const speed = await speedSource(other, request.speedFrom, words, part(0, SPEED_READ - SAMPLES_READ));
-  if (!speed.ok) return speed;
+  if (speed !== null && !speed.ok) return speed;
+  const range = speed === null ? complaintRange(request.document) : null;
+  if (speed === null && range === null) return { ok: false, code: UNANSWERED, lines: [words.terminal.listening.noSpeed(other.path)] };
   const vibration = await vibrationChannels(opened, request.channel, words, part(SPEED_READ - SAMPLES_READ, SPEED_READ));
   if (!vibration.ok) return vibration;
   const { settings } = opened;
   const gear = request.gear ?? settings.gear;
   const prepared = toAttributionInput(request.document, {
     channels: vibration.channels,
-    speed: speed.source,
+    speed: speed?.source ?? middleSpeed(range as SpeedRange, (vibration.channels[0] as RecordedChannel).samples),
     gear,
     filter: settings.filter,
   });
   if (!prepared.ok)
-    return "fault" in prepared ? unanswerable(words, prepared.fault, request) : problemsOf(prepared.problems, speed, request, words);
-  const attribution = await attribute(prepared.input, part(SPEED_READ, 1));
+    return "fault" in prepared
+      ? unanswerable(words, prepared.fault, request)
+      : problemsOf(prepared.problems, speed?.column ?? "", request, words);
+  const circumference = prepared.powertrain.circumference.value;
+  const followed = range && (await followedSpeed(prepared.input, circumference, range, part(SPEED_READ, SPEED_READ)));
+  if (speed === null && followed === null) return { ok: false, code: UNANSWERED, lines: [words.terminal.listening.noRidge(other.path)] };
+  const input = followed === null ? prepared.input : { ...prepared.input, reference: followed.reference };
+  const attribution = await attribute(input, part(SPEED_READ, 1));
   if (!attribution.ok) return unanswerable(words, attribution, request);
-  const findings = [...speed.findings, ...vibration.findings, ...prepared.findings];
+  const findings = [
+    ...(followed === null ? [] : [followed.finding]),
+    ...(speed?.findings ?? []),
+    ...vibration.findings,
+    ...prepared.findings,
+  ];
   return {
     ok: true,
-    json: withoutDoubt(
-      attributionToJson(attribution.value, { channels: vibration.names, circumference: prepared.powertrain.circumference.value, findings }),
-    ),
+    json: withoutDoubt(attributionToJson(attribution.value, { channels: vibration.names, circumference, findings })),
     attribution: attribution.value,
-    input: prepared.input,
+    input,
     names: vibration.names,
-    speedColumn: speed.column,
+    speedColumn: speed?.column ?? null,
     gear: prepared.gear,
     notes: prepared.notes,
   };
@@ -121,10 +134,10 @@ function unanswerable(
 }
 
 /** A gear or a tachometer's part that is not there was named on the command line or in the recording; what is merely missing is no bad input. */
-function problemsOf(problems: readonly Problem[], speed: ReadSpeed, { caseName }: ListenRequest, words: Catalogue): Refusal {
+function problemsOf(problems: readonly Problem[], column: string, { caseName }: ListenRequest, words: Catalogue): Refusal {
   const lines = problems.map((problem) => {
     if (problem.code === "not-allowed" && problem.path === "")
-      return words.terminal.listening.unknownTachometerPart(speed.column, problem.params.got, words.numbers.any(problem.params.allowed));
+      return words.terminal.listening.unknownTachometerPart(column, problem.params.got, words.numbers.any(problem.params.allowed));
     if (problem.code === "unknown-reference") return problemText(words, { ...problem, path: "--gear" });
     return `${caseName}: ${problemText(words, problem)}`;
   });

@@ -44,9 +44,9 @@ function groundLines({ json, names, speedColumn, gear, notes }: Heard, view: Vie
   const rate = numbers.plain(json.sampleRateHz, whole ? 0 : 2);
   const corrected = json.speedCorrection;
   const sentences = [
-    listening.measured(numbers.all(names), speedColumn, gear),
+    listening.measured(numbers.all(names), speedColumn ?? listening.theVibration, gear),
     listening.turned(numbers.plain(json.wheelTurns, 0), numbers.plain(json.bandHz, 0)),
-    ...(corrected === null || Math.abs(corrected) < LEAST_CORRECTION
+    ...(speedColumn === null || corrected === null || Math.abs(corrected) < LEAST_CORRECTION
       ? []
       : [listening.speedCorrected(`${corrected < 0 ? "-" : "+"}${numbers.plain(Math.abs(corrected) * 100, 1)} %`)]),
     ...notes.map((note) => noteText(orders, note, numbers)),

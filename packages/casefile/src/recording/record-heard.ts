@@ -2,12 +2,15 @@ import type { AttributionJson } from "../contract/attribution-contract.js";
 import { toRecordingSettings } from "../convert/to-recording-settings.js";
 import type { Case, CaseRecording } from "../schema/case.js";
 
+/** Stands for the column where the speed was followed in the vibration itself. */
+export const FOLLOWED_SPEED = "vibration";
+
 /** What is put on record of a recording that was listened to. */
 export interface HeardRecording {
   /** The recording's file, as it was named. */
   readonly file: string;
   readonly json: AttributionJson;
-  /** The column that told the speed. */
+  /** The column that told the speed, or FOLLOWED_SPEED. */
   readonly speedFrom: string;
   /** The gear that was taken; null where it is not known. */
   readonly gear: string | null;

@@ -26,7 +26,7 @@ const heard = z.object({
   bandHz: z.number().gt(0),
   /** The channel that the amplitudes are of. */
   channel: name,
-  /** The column that told the speed. */
+  /** The column that told the speed; `vibration` where it was followed in the vibration itself. */
   speedFrom: name,
   gear: name.optional(),
   verdict: order.extend({ probability: share }).nullable(),

@@ -11,4 +11,5 @@ export const RECORDING_FINDING_CODES = [
   "recording.stamps-uneven",
   "recording.gaps",
   "recording.channel-left-out",
+  "recording.speed-followed",
 ] as const;

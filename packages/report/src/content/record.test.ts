@@ -80,6 +80,11 @@ describe("the section Record", () => {
     expect(noticeOf("moonlight")).toMatchObject({ lines: ["No order stands out of the noise, so no part is named."] });
   });
 
+  test("says that a speed was followed in the vibration itself", () => {
+    const facts = recordOf(withHeard({ ...HEARD, speedFrom: "vibration" }))?.blocks.find((block) => block.kind === "facts");
+    expect(JSON.stringify(facts)).toContain("the vibration itself: which order it follows was assumed");
+  });
+
   test("is left out where neither is known, and a recording that nobody listened to adds nothing", () => {
     const { complaint: _, ...quiet } = exampleCase("two-piece");
     expect(recordOf(quiet)).toBe(undefined);

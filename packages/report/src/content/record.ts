@@ -1,4 +1,4 @@
-import { type Case, type CaseRecording, type OrdersJson, ordersToJson, toPowertrain } from "@halfturn/casefile";
+import { type Case, type CaseRecording, FOLLOWED_SPEED, type OrdersJson, ordersToJson, toPowertrain } from "@halfturn/casefile";
 import type { Abstained } from "@halfturn/engine/attribution";
 import { toSi } from "@halfturn/engine/units";
 import { type Catalogue, type CommonPart, type NameOf, noteText, probabilityText } from "@halfturn/words";
@@ -94,7 +94,7 @@ function heardBlocks({ file, label, heard }: CaseRecording, saying: Saying): rea
         { label: words.record.recording, value: name },
         { label: words.record.heardOn, value: dayText(heard.at, catalogue.language) },
         { label: words.record.channel, value: heard.channel },
-        { label: words.record.speedFrom, value: heard.speedFrom },
+        { label: words.record.speedFrom, value: heard.speedFrom === FOLLOWED_SPEED ? words.record.theVibration : heard.speedFrom },
         ...(heard.gear === undefined ? [] : [{ label: words.facts.gear, value: heard.gear }]),
         {
           label: words.record.length,

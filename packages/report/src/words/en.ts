@@ -63,6 +63,7 @@ export const en: ReportWords = {
     heardOn: "Worked out on",
     channel: "Amplitudes of",
     speedFrom: "Speed from",
+    theVibration: "the vibration itself: which order it follows was assumed",
     length: "Length",
     lengthOf: (seconds, rate) => `${seconds} s, ${rate} samples per second`,
     verdict: "What the vibration follows",

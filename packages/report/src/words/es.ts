@@ -63,6 +63,7 @@ export const es: ReportWords = {
     heardOn: "Calculado el",
     channel: "Amplitudes de",
     speedFrom: "Velocidad de",
+    theVibration: "la propia vibración: qué orden sigue se supuso",
     length: "Duración",
     lengthOf: (seconds, rate) => `${seconds} s, ${rate} muestras por segundo`,
     verdict: "A qué sigue la vibración",

@@ -51,6 +51,7 @@ export interface RecordSectionWords {
   readonly heardOn: string;
   readonly channel: string;
   readonly speedFrom: string;
+  readonly theVibration: string;
   readonly length: string;
   readonly lengthOf: (seconds: string, rate: string) => string;
   readonly verdict: string;

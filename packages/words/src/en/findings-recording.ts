@@ -61,4 +61,10 @@ export const recordingFindings = {
     says: (of) => `${of.text("channel")} does not cover the same samples as ${of.text("other")}, so it was left out.`,
     doNext: (of) => `To work on it alone, name it: --channel ${of.text("channel")}.`,
   },
+  "recording.speed-followed": {
+    title: "The speed was followed in the vibration itself",
+    says: (of) =>
+      `No column tells the speed, so a line in the vibration was followed, as if it were ${of.order("part", "order")}, within ${of.amount("fromKmh", 0)} to ${of.amount("toKmh", 0)} km/h. That it is that order was assumed and is not shown by it.`,
+    doNext: () => "Log the road speed, or mount a tachometer, and record once more before anything is taken apart.",
+  },
 } satisfies Partial<FindingCatalogue>;

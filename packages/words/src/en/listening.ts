@@ -17,7 +17,10 @@ export const listening: Listening = {
   progress: (share) => `Listening: ${share}`,
   stopped: "Stopped by hand. Nothing was written.",
   noSpeed: (file) =>
-    `${file}: no column tells how fast anything turned; add one such as speed_kmh, engine_rpm or tacho_propeller_shaft, or give a log with --speed-file`,
+    `${file}: no column tells how fast anything turned; add one such as speed_kmh, engine_rpm or tacho_propeller_shaft, give a log with --speed-file, or enter complaint.speedKmh in the case, so that the speed can be followed in the vibration`,
+  noRidge: (file) =>
+    `${file}: no column tells how fast anything turned, and no order stands out clearly enough within the speeds of the complaint to follow it by; log the speed, or mount a tachometer`,
+  theVibration: "the vibration itself",
   speedKind: (column) =>
     `--speed-from: "${column}" is no speed that can be used here; take a road speed (speed_kmh), an engine speed (engine_rpm) or pulses (tacho_propeller_shaft)`,
   noVibration: (file, channels) =>

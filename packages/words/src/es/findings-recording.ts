@@ -61,4 +61,10 @@ export const recordingFindings = {
     says: (of) => `${of.text("channel")} no abarca las mismas muestras que ${of.text("other")}, así que se dejó fuera.`,
     doNext: (of) => `Para trabajar solo con él, nómbrelo: --channel ${of.text("channel")}.`,
   },
+  "recording.speed-followed": {
+    title: "La velocidad se siguió en la propia vibración",
+    says: (of) =>
+      `Ninguna columna da la velocidad, así que se siguió una línea de la vibración como si fuera ${of.order("part", "order")}, entre ${of.amount("fromKmh", 0)} y ${of.amount("toKmh", 0)} km/h. Que sea ese orden se supuso y no queda demostrado con ello.`,
+    doNext: () => "Registre la velocidad de marcha, o monte un tacómetro, y grabe otra vez antes de desmontar nada.",
+  },
 } satisfies Partial<FindingCatalogue>;

@@ -17,7 +17,10 @@ export const listening: Listening = {
   progress: (share) => `Escuchando: ${share}`,
   stopped: "Detenido a mano. No se escribió nada.",
   noSpeed: (file) =>
-    `${file}: ninguna columna dice a qué velocidad giraba algo; añada una como speed_kmh, engine_rpm o tacho_propeller_shaft, o dé un registro con --speed-file`,
+    `${file}: ninguna columna dice a qué velocidad giraba algo; añada una como speed_kmh, engine_rpm o tacho_propeller_shaft, dé un registro con --speed-file, o anote complaint.speedKmh en el caso, para poder seguir la velocidad en la vibración`,
+  noRidge: (file) =>
+    `${file}: ninguna columna dice a qué velocidad giraba algo, y ningún orden destaca lo bastante dentro de las velocidades de la queja como para seguirla; registre la velocidad, o monte un tacómetro`,
+  theVibration: "la propia vibración",
   speedKind: (column) =>
     `--speed-from: "${column}" no es una velocidad que se pueda usar aquí; tome una velocidad de marcha (speed_kmh), un régimen de motor (engine_rpm) o impulsos (tacho_propeller_shaft)`,
   noVibration: (file, channels) =>
