@@ -46,8 +46,11 @@ async function copyCases(source: Transaction<Tables>, target: Transaction<Tables
     const last = rows.at(-1);
     if (last === undefined) return;
     for (const { document, ...row } of rows) {
-      await target.insertInto("cases").values(row).execute();
       const words = searchWords(documentOf({ document }));
+      await target
+        .insertInto("cases")
+        .values({ ...row, ...to.search.columns(words) })
+        .execute();
       await to.search.index(target, { id: row.id, sequence: row.sequence, previous: null, removed: row.removed, words });
     }
     after = last.sequence;

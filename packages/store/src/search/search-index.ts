@@ -28,7 +28,9 @@ export interface Search {
 export interface SearchIndex {
   /** Made once, in the first migration, after the table of cases. */
   readonly create: (db: Kysely<unknown>) => Promise<void>;
-  /** In the transaction that changed the case. */
+  /** What the engine keeps of the words in the case's own row, if anything: columns beside those that every engine has. */
+  readonly columns: (words: readonly string[]) => Partial<CaseRow>;
+  /** What it keeps elsewhere; in the transaction that changed the case. */
   readonly index: (transaction: Transaction<Tables>, entry: IndexedCase) => Promise<void>;
   /** Newest change first. A word of every case must cost no more than a rare one. */
   readonly find: (db: Kysely<Tables>, search: Search) => Promise<readonly CaseRow[]>;

@@ -15,6 +15,7 @@ export const sqliteSearch: SearchIndex = {
       db,
     );
   },
+  columns: () => ({}),
   index: async (transaction, { sequence, previous, removed, words }) => {
     if (previous !== null) await sql`delete from case_words where rowid = ${previous}`.execute(transaction);
     const kept = removed === 1 ? [PUT_AWAY, ...words] : words;

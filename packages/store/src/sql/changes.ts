@@ -60,8 +60,10 @@ export async function append(transaction: Transaction<Tables>, search: SearchInd
 
 async function bringUpToDate(transaction: Transaction<Tables>, search: SearchIndex, entry: Entry, revision: number): Promise<void> {
   const { id, row, sequence, document, kind, by } = entry;
+  const words = searchWords(document);
   const line = {
     ...lineOf(document),
+    ...search.columns(words),
     sequence,
     revision,
     last_revision: revision,
@@ -75,5 +77,5 @@ async function bringUpToDate(transaction: Transaction<Tables>, search: SearchInd
       .values({ id, ...line })
       .execute();
   else await transaction.updateTable("cases").set(line).where("id", "=", id).execute();
-  await search.index(transaction, { id, sequence, previous: row?.sequence ?? null, removed: line.removed, words: searchWords(document) });
+  await search.index(transaction, { id, sequence, previous: row?.sequence ?? null, removed: line.removed, words });
 }
