@@ -26,6 +26,7 @@ const windows = new BroadcastChannel("halfturn-cases");
 /** The device's own store: it answers without a network, and survives a reload. */
 export const deviceStore: DeviceStore = {
   all: () => database.cases.toArray(),
+  waiting: () => database.cases.where("waiting").equals(1).count(),
   read: async (id) => (await database.cases.get(id)) ?? null,
   write: async (record, tail) => {
     await database.transaction("rw", database.cases, database.steps, async () => {

@@ -50,6 +50,8 @@ export interface EditStep {
 /** Where a device keeps its cases. */
 export interface DeviceStore {
   readonly all: () => Promise<readonly DeviceCase[]>;
+  /** How many cases have something to be sent. */
+  readonly waiting: () => Promise<number>;
   readonly read: (id: string) => Promise<DeviceCase | null>;
   /** Both or neither. */
   readonly write: (record: DeviceCase, steps?: StepsTail) => Promise<void>;

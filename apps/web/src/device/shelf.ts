@@ -8,6 +8,8 @@ export interface Shelf {
   /** Puts a case on the device that was not there; the one that is there stays where there is one. */
   readonly add: (document: Case, from?: Origin) => Promise<OpenCase>;
   readonly list: () => Promise<readonly DeviceCase[]>;
+  /** How many cases have something to be sent, by what is kept. */
+  readonly waiting: () => Promise<number>;
   /** Calls whenever any case of the device changed. */
   readonly subscribe: (changed: () => void) => () => void;
 }
@@ -56,6 +58,7 @@ export function newShelf({ store, now, onWaiting }: ShelfDependencies): Shelf {
       // What is open is newer in memory than in the store.
       return Promise.all(kept.map(async (record) => (await opened.get(record.id))?.record() ?? record));
     },
+    waiting: () => store.waiting(),
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);

@@ -34,6 +34,8 @@ export async function keepApp(): Promise<void> {
     window.location.reload();
   });
   try {
+    // What is kept here is work that nobody else has yet: the browser is asked not to clear it when room gets short.
+    void navigator.storage.persist();
     const registration = await serviceWorker.register("/sw.js");
     ready(registration.waiting);
     registration.addEventListener("updatefound", () => {

@@ -12,6 +12,7 @@ export interface PageFrameProps {
 /** What stands around every page outside a case. */
 export const PageFrame = ({ title, back, actions, children }: PageFrameProps) => (
   <div className={styles.frame}>
+    <title>{`${title} – Halfturn`}</title>
     <header className={styles.head}>
       {back}
       <h1 className={styles.title}>{title}</h1>

@@ -18,6 +18,7 @@ export function memoryWindows(): () => DeviceStore {
   return () => {
     const store: DeviceStore = {
       all: async () => [...cases.values()],
+      waiting: async () => [...cases.values()].filter(({ waiting }) => waiting === 1).length,
       read: async (id) => cases.get(id) ?? null,
       write: async (record, tail) => {
         // A store keeps a copy: what is in it shares nothing with what was handed over.

@@ -63,7 +63,7 @@ export function newSync({ shelf, server, timers }: SyncDependencies): Sync {
     if (before.connection === status.connection && before.waiting === status.waiting) return;
     for (const listener of listeners) listener();
   };
-  const count = async (): Promise<void> => tell({ waiting: (await shelf.list()).filter(({ waiting }) => waiting === 1).length });
+  const count = async (): Promise<void> => tell({ waiting: await shelf.waiting() });
 
   const retryLater = (): void => {
     if (retry !== null) return;
@@ -92,6 +92,7 @@ export function newSync({ shelf, server, timers }: SyncDependencies): Sync {
     inTurn(id, async () => {
       const open = await shelf.open(id);
       if (open?.record().waiting) reached((await sendCase(open, server)) === "settled");
+      await open?.kept();
       await count();
     });
   const takeIn = (id: string, revision: number): Promise<void> =>
@@ -167,8 +168,7 @@ export function newSync({ shelf, server, timers }: SyncDependencies): Sync {
     told: async ({ id, revision }) => {
       changes += 1;
       for (const listener of changeListeners) listener();
-      const known = (await shelf.list()).some((record) => record.id === id);
-      if (known) await takeIn(id, revision);
+      await takeIn(id, revision);
     },
     reached,
     idle: async () => {

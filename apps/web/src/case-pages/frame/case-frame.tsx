@@ -28,6 +28,7 @@ export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly st
   const [current, Page] = PAGES.find(([name]) => name === step) ?? [];
   return (
     <div className={styles.frame}>
+      <title>{`${document.title || words.untitled} – Halfturn`}</title>
       <header className={styles.head}>
         <LinkButton to="/cases" kind="quiet" label={words.allCases}>
           <Icon name="back" />
@@ -44,7 +45,8 @@ export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly st
           <CaseNotices open={open} />
         </div>
       </header>
-      <main className={styles.page}>
+      {/* Each step begins at its top. */}
+      <main key={step} className={styles.page}>
         <div className={styles.column}>
           {current ? <StepCautions step={current} /> : null}
           {Page ? (
