@@ -4,6 +4,7 @@ import { type ChannelPlace, channelPlaces } from "../find-channel.js";
 import type { Channel, Recording } from "../recording.js";
 import { type RecordingResult, recordingValue } from "../recording-result.js";
 import { slowChannel } from "../timing/slow-channel.js";
+import { isSquare, steadiedPulses } from "./steadied-pulses.js";
 
 /** How fast something turned, on the recording's clock. Seconds, m/s, rad/s. */
 export type RecordedSpeed =
@@ -55,7 +56,8 @@ export async function recordedSpeed(
   const { times, values, notes } = read.value;
   if (kind !== "pulses") return recordingValue({ speed: { kind, times, speeds: values }, notes });
   const { part, perTurn } = tachometer ?? { part: tachoPart(channel), perTurn: 1 };
-  return recordingValue({ speed: { kind, part, perTurn, times: risingEdges(times, values, middleOf(values)) }, notes });
+  const edges = risingEdges(times, values, middleOf(values));
+  return recordingValue({ speed: { kind, part, perTurn, times: isSquare(values) ? steadiedPulses(edges) : edges }, notes });
 }
 
 /** Half way between rest and mark: 0.5 of a column of 0 and 1, and right for a raw voltage too. */
