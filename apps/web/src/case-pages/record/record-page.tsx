@@ -28,7 +28,9 @@ export function RecordPage({ document, edit, settings }: CasePageProps) {
             document={document}
             edit={edit}
             settings={settings}
-            onKeep={({ name, content }) => void kept.keep(name, content)}
+            onKeep={({ name, content, isKept }) => {
+              if (!isKept) void kept.keep(name, content);
+            }}
           />
         ) : null}
       </div>

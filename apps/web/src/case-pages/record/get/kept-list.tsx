@@ -23,7 +23,7 @@ export function KeptList({ document, edit, kept, onOpen }: KeptListProps) {
   if (names.length === 0) return null;
   const open = async (name: string): Promise<void> => {
     const content = await kept.open(name);
-    if (content) onOpen(recordingFile(name, content, recordings.find(({ file }) => file === name)?.recordedAt ?? null));
+    if (content) onOpen(recordingFile(name, content, recordings.find(({ file }) => file === name)?.recordedAt ?? null, true));
   };
   const save = async (name: string): Promise<void> => {
     const content = await kept.open(name);

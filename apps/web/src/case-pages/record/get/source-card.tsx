@@ -68,7 +68,7 @@ export function SourceCard({ document, edit, settings, kept, onOpen }: SourceCar
         settings={settings}
         onTaken={(file) => {
           void kept.keep(file.name, file.content);
-          onOpen(file);
+          onOpen({ ...file, isKept: true });
         }}
       />
       {kept.lasting === false && kept.names.length > 0 ? <p role="alert">{words.notKeptOnDevice}</p> : null}

@@ -3,6 +3,7 @@ import type { Settings } from "../../../device/settings.js";
 import type { HearResult, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
 import { accessoryNames } from "../part-names.js";
 import { PicturesCard } from "../pictures/pictures-card.js";
+import styles from "../record-page.module.css";
 import type { SpeedForm } from "../set-up/speed-form.js";
 import { ContributionsCard } from "./contributions-card.js";
 import { FindingsCard } from "./findings-card.js";
@@ -18,6 +19,8 @@ export interface HeardCardsProps {
   readonly result: HearResult | null;
   readonly form: SpeedForm;
   readonly stretch: readonly [number, number] | null;
+  /** While another answer is worked out, the one in sight is out of date. */
+  readonly isBusy: boolean;
   readonly onStretch: (stretch: readonly [number, number] | null) => void;
   /** With the sentence that says what was found. */
   readonly onKeep: (notes: string) => void;
@@ -25,14 +28,16 @@ export interface HeardCardsProps {
 }
 
 /** What was found in a recording, its pictures, and what to know about it. */
-export function HeardCards({ document, settings, look, read, result, form, stretch, onStretch, onKeep, isKept }: HeardCardsProps) {
+export function HeardCards({ document, settings, look, read, result, form, stretch, isBusy, onStretch, onKeep, isKept }: HeardCardsProps) {
   const nameOf = accessoryNames(document);
   const heard = result?.ok ? result.heard : null;
   return (
     <>
-      {heard ? <VerdictCard {...{ heard, nameOf, settings, form, onKeep, isKept }} /> : null}
-      {result && !result.ok ? <RefusedCard result={result} settings={settings} /> : null}
-      {heard ? <ContributionsCard heard={heard} nameOf={nameOf} settings={settings} /> : null}
+      <div className={`${styles.opened} ${isBusy ? styles.busy : ""}`} aria-busy={isBusy}>
+        {heard ? <VerdictCard {...{ heard, nameOf, settings, form, onKeep, isKept }} /> : null}
+        {result && !result.ok ? <RefusedCard result={result} settings={settings} /> : null}
+        {heard ? <ContributionsCard heard={heard} nameOf={nameOf} settings={settings} /> : null}
+      </div>
       {read ? <PicturesCard {...{ look, read, heard, stretch, onStretch, nameOf, settings }} /> : null}
       <FindingsCard findings={heard?.json.findings ?? read?.findings ?? []} document={document} settings={settings} />
     </>

@@ -5,6 +5,7 @@ import { Choice } from "../../../controls/choice.js";
 import type { Settings } from "../../../device/settings.js";
 import { useWords } from "../../../words/use-words.js";
 import type { Heard, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
+import { channelText } from "../set-up/channel-text.js";
 import { speedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { OrderMap } from "./order-map.js";
@@ -37,7 +38,12 @@ export function PicturesCard({ look, read, heard, stretch, onStretch, nameOf, se
   return (
     <Card title={words.pictures}>
       {read.ids.length > 1 ? (
-        <Choice label={words.shown} options={read.ids.map((id) => ({ value: id, label: id }))} value={shown} onChange={setWanted} />
+        <Choice
+          label={words.shown}
+          options={look.channels.filter(({ id }) => read.ids.includes(id)).map((one) => ({ value: one.id, label: channelText(one) }))}
+          value={shown}
+          onChange={setWanted}
+        />
       ) : null}
       <Waveform {...{ read, channel, stretch, onStretch, numbers }} theme={settings.theme} />
       <SpectrumView

@@ -52,7 +52,7 @@ export function OpenRecording({ file, document, edit, settings, onKeep }: OpenRe
       <Card title={file.name}>
         <div role="alert" className={styles.stack}>
           <h3>{words.refused}</h3>
-          <p>{recordingFaultText(recording, opened.fault, numbers)}</p>
+          <p>{opened.fault ? recordingFaultText(recording, opened.fault, numbers) : words.gone}</p>
         </div>
         {/* A unit that is not known refuses the whole; here it can be taken back. */}
         {scales.length > 0 ? <Button onPress={() => setScales([])}>{words.unitUnknown}</Button> : null}
@@ -93,6 +93,10 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
     };
   const listen = (): void => {
     if (speed) hearing.start({ document, speed, gear, filter, stretch, language: settings.language });
+  };
+  const chooseStretch = (next: readonly [number, number] | null): void => {
+    setStretch(next);
+    if (speed && hearing.result) hearing.again({ document, speed, gear, filter, stretch: next, language: settings.language });
   };
   const keep = (notes: string): void => {
     const perTurn = form.from === "tachometer" ? form.perTurn : null;
@@ -160,7 +164,8 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
         result={hearing.result}
         form={form}
         stretch={stretch}
-        onStretch={changing(setStretch)}
+        isBusy={hearing.progress !== null}
+        onStretch={chooseStretch}
         onKeep={keep}
         isKept={document.recordings?.some((one) => one.file === file.name) ?? false}
       />

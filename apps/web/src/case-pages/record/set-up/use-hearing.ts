@@ -8,6 +8,8 @@ export interface Hearing {
   /** Share done; null where nothing is being worked out. */
   readonly progress: number | null;
   readonly start: (request: HearRequest) => void;
+  /** The same once more of another stretch: the answer before stays in sight until the next is there. */
+  readonly again: (request: HearRequest) => void;
   readonly stop: () => void;
   /** Takes the answer away: what was asked has changed. */
   readonly forget: () => void;
@@ -28,7 +30,11 @@ export function useHearing(): Hearing {
     setResult(null);
   };
   const start = (request: HearRequest): void => {
-    forget();
+    setResult(null);
+    again(request);
+  };
+  const again = (request: HearRequest): void => {
+    stop();
     const own = new AbortController();
     running.current = own;
     setProgress(0);
@@ -41,5 +47,5 @@ export function useHearing(): Hearing {
       });
   };
   useEffect(() => () => running.current?.abort(), []);
-  return { result, progress, start, stop, forget };
+  return { result, progress, start, again, stop, forget };
 }

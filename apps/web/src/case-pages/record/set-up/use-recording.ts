@@ -5,7 +5,8 @@ import { openFile, readChannels } from "../../../worker/listening/listening-clie
 import type { Look, ReadChannels } from "../../../worker/listening/listening-types.js";
 import type { RecordingFile } from "../recording-file.js";
 
-type Opened = { readonly ok: true; readonly look: Look } | { readonly ok: false; readonly fault: RecordingFault };
+/** A fault of null: the file itself can no longer be read. */
+type Opened = { readonly ok: true; readonly look: Look } | { readonly ok: false; readonly fault: RecordingFault | null };
 type Read = { readonly ok: true; readonly channels: ReadChannels } | { readonly ok: false; readonly fault: RecordingFault };
 
 export interface RecordingAtWork {
@@ -27,11 +28,15 @@ export function useRecording({ content }: RecordingFile, scales: readonly Channe
   const [wanted, choose] = useState<readonly string[] | null>(null);
   useEffect(() => {
     let isWanted = true;
-    void openFile(content, scales).then((answer) => {
+    const show = (next: Opened): void => {
       if (!isWanted) return;
       setRead(null);
-      setOpened(answer.ok ? { ok: true, look: answer.value } : { ok: false, fault: answer });
-    });
+      setOpened(next);
+    };
+    openFile(content, scales).then(
+      (answer) => show(answer.ok ? { ok: true, look: answer.value } : { ok: false, fault: answer }),
+      () => show({ ok: false, fault: null }),
+    );
     return () => {
       isWanted = false;
     };
@@ -49,8 +54,8 @@ export function useRecording({ content }: RecordingFile, scales: readonly Channe
     setRead(null);
     readChannels(key.split("\n"), { signal: stop.signal, onProgress: setProgress }).then(
       (answer) => setRead(answer.ok ? { ok: true, channels: answer.value } : { ok: false, fault: answer }),
-      (reason: unknown) => {
-        if (!stop.signal.aborted) throw reason;
+      () => {
+        if (!stop.signal.aborted) setOpened({ ok: false, fault: null });
       },
     );
     return () => stop.abort();

@@ -3,6 +3,7 @@ import type { SetUpWords } from "./set-up-words.js";
 export const setUp: SetUpWords = {
   opening: "Opening the file",
   refused: "This file cannot be read",
+  gone: "It was changed or moved while it was being read. Open it again.",
   channels: "Channels to listen to",
   noChannels: "None of its channels is an acceleration or a sound as it stands. Say below what one of them measures.",
   clock: (rate, seconds) => `${rate} samples per second, ${seconds} s.`,

@@ -3,6 +3,7 @@ import type { SetUpWords } from "./set-up-words.js";
 export const setUp: SetUpWords = {
   opening: "Abriendo el archivo",
   refused: "Este archivo no se puede leer",
+  gone: "Cambió o se movió mientras se leía. Ábralo de nuevo.",
   channels: "Canales que escuchar",
   noChannels: "Ninguno de sus canales es una aceleración ni un sonido tal como está. Diga abajo qué mide alguno de ellos.",
   clock: (rate, seconds) => `${rate} muestras por segundo, ${seconds} s.`,

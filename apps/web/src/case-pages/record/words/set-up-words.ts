@@ -4,6 +4,7 @@ import type { SpeedForm } from "../set-up/speed-form.js";
 export interface SetUpWords {
   readonly opening: string;
   readonly refused: string;
+  readonly gone: string;
   readonly channels: string;
   readonly noChannels: string;
   /** "500.0 samples per second, measured; 40.0 s". */

@@ -1,0 +1,72 @@
+import { type Browser, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { findBrowser, openDevice, PHONE } from "./support/device.js";
+import { openShop, type Shop } from "./support/shop.js";
+
+let shop: Shop;
+let browser: Browser;
+
+/** The browser's own stand-in for a microphone: it beeps once a second, and nobody is asked. */
+const FAKE_SOUND = ["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"];
+
+beforeAll(async () => {
+  const args = ["--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", ...FAKE_SOUND];
+  [shop, browser] = await Promise.all([openShop(), chromium.launch({ executablePath: findBrowser(), args })]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await shop?.remove();
+});
+
+const button = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
+
+async function openRecord(example: string) {
+  const { id } = await shop.add(example);
+  const device = await openDevice(browser, shop.address, { size: PHONE });
+  await device.page.goto(`/cases/${id}/record`);
+  await button(device.page, "Open a file").waitFor();
+  return { ...device, id };
+}
+
+test("the motion sensor makes a file with its true rate, with the caution that the driver never operates it beside the button", async () => {
+  const { page, faults } = await openRecord("two-piece");
+  await page.getByText("On a road test the driver drives.").waitFor();
+  await button(page, "Record its motion").tap();
+  await page.getByText(/^Recording: /).waitFor();
+  // A sensor of some 50 events a second; how many there truly were is what the page has to find out.
+  const sent = await page.evaluate(async () => {
+    const began = performance.now();
+    let count = 0;
+    while (performance.now() - began < 3000) {
+      const z = 9.8 + Math.sin(2 * Math.PI * 8 * (performance.now() / 1000));
+      dispatchEvent(new DeviceMotionEvent("devicemotion", { accelerationIncludingGravity: { x: 0.1, y: 0.2, z } }));
+      count++;
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
+    return { count, seconds: (performance.now() - began) / 1000 };
+  });
+  await button(page, "Stop").tap();
+  const clock = page.getByText(/samples per second, .* s\. /);
+  await clock.waitFor();
+  const rate = Number.parseFloat((await clock.textContent()) ?? "");
+  // The pause of a page's timer wanders; the mean rate does not.
+  expect(Math.abs(rate / (sent.count / sent.seconds) - 1)).toBeLessThan(0.1);
+  await page.getByRole("heading", { name: /^road-test-.*\.csv$/ }).waitFor();
+  // It is on the device's shelf, and can be taken away as a file.
+  const saved = page.waitForEvent("download");
+  await button(page, "Save as a file").tap();
+  expect((await saved).suggestedFilename()).toMatch(/^road-test-.*\.csv$/);
+  expect(faults).toEqual([]);
+});
+
+test("the microphone is recorded by a worklet of our own under the app's security policy", async () => {
+  const { page, faults } = await openRecord("one-piece");
+  await button(page, "Record sound").tap();
+  await page.getByText(/^Recording: [2-9] s/).waitFor();
+  await button(page, "Stop").tap();
+  await page.getByRole("heading", { name: /^road-test-.*\.wav$/ }).waitFor();
+  const clock = page.getByText(/samples per second, .* s\. /);
+  await clock.waitFor();
+  expect(Number.parseFloat(((await clock.textContent()) ?? "").replace(",", ""))).toBeLessThanOrEqual(2100);
+  expect(faults).toEqual([]);
+});
