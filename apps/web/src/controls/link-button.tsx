@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import styles from "./button.module.css";
 
 export interface LinkButtonProps {
-  readonly to: "/cases" | "/cases/new" | "/settings";
+  readonly to: "/cases" | "/cases/new" | "/settings" | "/pair";
   readonly children: ReactNode;
   readonly kind?: "main" | "plain" | "quiet";
   readonly size?: "normal" | "large";

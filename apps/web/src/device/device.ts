@@ -13,6 +13,7 @@ export const server = caseServer({
   fetch: (input, init) => fetch(input, init),
   device: deviceName,
   language: () => document.documentElement.lang || "en",
+  onNotPaired: () => sync.notPaired(),
 });
 
 /** Keeps them in step with the shop's server. */

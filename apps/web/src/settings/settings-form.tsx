@@ -3,6 +3,7 @@ import { Choice, type Option } from "../controls/choice.js";
 import { TextEntry } from "../controls/text-entry.js";
 import { deviceName, renameDevice } from "../device/device-name.js";
 import type { ChosenSettings } from "../device/settings.js";
+import { OtherDevices } from "../pairing/other-devices.js";
 import { useWords } from "../words/use-words.js";
 import { useSettings } from "./settings-context.js";
 import styles from "./settings-form.module.css";
@@ -50,6 +51,7 @@ export function SettingsForm() {
         { value: "es", label: <span lang="es">Español</span> },
       ])}
       <TextEntry label={words.device} help={words.deviceHelp} value={name} onChange={rename} />
+      <OtherDevices />
     </div>
   );
 }

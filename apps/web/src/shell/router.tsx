@@ -23,10 +23,16 @@ const newCase = createRoute({
   component: lazyRouteComponent(() => import("../new-case/new-case-page.js"), "NewCasePage"),
 });
 
-export const settings = createRoute({
+const settings = createRoute({
   getParentRoute: () => root,
   path: "/settings",
   component: lazyRouteComponent(() => import("../settings/settings-page.js"), "SettingsPage"),
+});
+
+const pair = createRoute({
+  getParentRoute: () => root,
+  path: "/pair",
+  component: lazyRouteComponent(() => import("../pairing/pair-page.js"), "PairPage"),
 });
 
 const caseStart = createRoute({
@@ -45,7 +51,7 @@ const caseStep = createRoute({
 });
 
 export const router = createRouter({
-  routeTree: root.addChildren([home, cases, newCase, settings, caseStart, caseStep]),
+  routeTree: root.addChildren([home, cases, newCase, settings, pair, caseStart, caseStep]),
   defaultPreload: "intent",
   scrollRestoration: true,
 });

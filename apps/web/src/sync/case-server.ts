@@ -37,6 +37,8 @@ export interface ServerConnection {
   /** The name under which this device saves. */
   readonly device: () => string;
   readonly language: () => string;
+  /** The server answers, but this device was not let in. */
+  readonly onNotPaired: () => void;
 }
 
 /** Longer than this nobody waits under a vehicle; the change is kept and sent later. */
@@ -45,7 +47,9 @@ const TIMEOUT_MS = 15_000;
 const placeOf = (id: string): string => `/api/cases/${encodeURIComponent(id)}`;
 const tagOf = (revision: number): string => `"${revision}"`;
 
-export function caseServer({ fetch, device, language }: ServerConnection): CaseServer {
+const NOT_PAIRED = 401;
+
+export function caseServer({ fetch, device, language, onNotPaired }: ServerConnection): CaseServer {
   const ask = async (path: string, init: RequestInit = {}): Promise<Response | null> => {
     try {
       const answer = await fetch(path, {
@@ -58,6 +62,10 @@ export function caseServer({ fetch, device, language }: ServerConnection): CaseS
           [DEVICE_HEADER]: encodeURIComponent(device()),
         },
       });
+      if (answer.status === NOT_PAIRED) {
+        onNotPaired();
+        return null;
+      }
       // Something answered, but not the shop's server: a proxy, or the login page of a guest network.
       return answer.headers.get("content-type")?.includes("json") ? answer : null;
     } catch {

@@ -46,6 +46,8 @@ export interface FakeShop {
   /** Requests so far, as `PUT /api/cases/case-1`. */
   readonly asked: string[];
   cut: boolean;
+  /** Whether devices of the network are let in. */
+  paired: boolean;
 }
 
 const json = (body: unknown, status = 200, revision?: number): Response =>
@@ -104,10 +106,12 @@ export function fakeShop(): FakeShop {
     kept,
     asked: [],
     cut: false,
+    paired: true,
     fetch: async (input, init) => {
       const method = init?.method ?? "GET";
       shop.asked.push(`${method} ${input}`);
       if (shop.cut) throw new TypeError("no network");
+      if (!shop.paired) return refused("not-paired", 401);
       const headers = new Headers(init?.headers);
       return answer({ method, path: String(input), body: init?.body as string | undefined, tag: headers.get("if-match") ?? undefined });
     },
@@ -129,7 +133,7 @@ export function fakeDevice(shop: FakeShop, name: string, store = memoryStore()):
   let clock = Date.parse("2026-02-03T08:00:00Z");
   const due = new Map<number, () => void>();
   let timers = 0;
-  const server = caseServer({ fetch: shop.fetch, device: () => name, language: () => "en" });
+  const server = caseServer({ fetch: shop.fetch, device: () => name, language: () => "en", onNotPaired: () => sync.notPaired() });
   const shelf: Shelf = newShelf({ store, now: () => (clock += 10_000), onWaiting: (id) => sync.waiting(id) });
   const sync: Sync = newSync({
     shelf,

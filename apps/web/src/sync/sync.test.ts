@@ -208,6 +208,19 @@ test("two windows of one device keep one case, and what was written in one is no
   expect(later.record().document.vehicle).toEqual({});
 });
 
+test("a device that was not let in keeps its changes and says so; let in, it sends them", async () => {
+  const { shop, phone, here } = await shared();
+  shop.paired = false;
+  here.edit(titled("At the gate"));
+  await phone.settle();
+  expect(phone.sync.status()).toEqual({ connection: "not-paired", waiting: 1 });
+  expect(here.record().refused).toBeNull();
+  shop.paired = true;
+  await phone.sync.catchUp();
+  expect(phone.sync.status()).toEqual({ connection: "reached", waiting: 0 });
+  expect(held(shop)?.document.title).toBe("At the gate");
+});
+
 test("a server that lost the case is given it again", async () => {
   const { shop, phone, here } = await shared();
   shop.kept.clear();

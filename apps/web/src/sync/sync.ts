@@ -9,8 +9,8 @@ const SETTLED_MS = 400;
 const FIRST_RETRY_MS = 2000;
 const LONGEST_RETRY_MS = 30_000;
 
-/** unknown: nothing was asked of the server yet. */
-export type Connection = "unknown" | "reached" | "unreachable";
+/** unknown: nothing was asked of the server yet. not-paired: it answers, but does not let this device in. */
+export type Connection = "unknown" | "reached" | "unreachable" | "not-paired";
 
 export interface SyncStatus {
   readonly connection: Connection;
@@ -39,6 +39,7 @@ export interface Sync {
   /** The server told of a change. */
   readonly told: (event: CaseEvent) => Promise<void>;
   readonly reached: (reached: boolean) => void;
+  readonly notPaired: () => void;
   /** Counts what the server told, of whatever case: the list may be another one. */
   readonly changes: () => number;
   readonly subscribeChanges: (changed: () => void) => () => void;
@@ -73,8 +74,10 @@ export function newSync({ shelf, server, timers }: SyncDependencies): Sync {
     }, retryMs);
     retryMs = Math.min(2 * retryMs, LONGEST_RETRY_MS);
   };
+  let paired = true;
   const reached = (is: boolean): void => {
-    tell({ connection: is ? "reached" : "unreachable" });
+    if (is) paired = true;
+    tell({ connection: is ? "reached" : paired ? "unreachable" : "not-paired" });
     if (is) retryMs = FIRST_RETRY_MS;
     else retryLater();
   };
@@ -171,6 +174,10 @@ export function newSync({ shelf, server, timers }: SyncDependencies): Sync {
       await takeIn(id, revision);
     },
     reached,
+    notPaired: () => {
+      paired = false;
+      tell({ connection: "not-paired" });
+    },
     idle: async () => {
       while (queues.size > 0) await Promise.all(queues.values());
     },
