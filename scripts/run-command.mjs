@@ -29,6 +29,12 @@ export function runCommand(program, args, { keepErrors = false, cwd = root, stdi
     });
     if (stops) {
       process.on("SIGTERM", () => child.kill("SIGTERM"));
+      // npm, told to stop, ends the shell between it and this process, and nobody tells this process: only its parent is another one then.
+      const parent = process.ppid;
+      const watching = setInterval(() => {
+        if (process.ppid !== parent) child.kill("SIGTERM");
+      }, 500);
+      child.on("close", () => clearInterval(watching));
       // The keyboard's Ctrl-C reaches the whole group: the program has it already.
       process.on("SIGINT", () => undefined);
     }
