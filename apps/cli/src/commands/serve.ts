@@ -59,8 +59,9 @@ async function start(flags: ServeFlags, web: string | null, context: CliContext)
 function startFault(error: unknown, port: number, { serving }: Terminal): string | null {
   const fault = storeFaultOf(error);
   if (fault !== null) return serving.faults[fault.code](fault.place);
-  const code = (error as NodeJS.ErrnoException).code;
-  if ((error as NodeJS.ErrnoException).syscall !== "listen" || code === undefined) return null;
-  if (code === "EADDRINUSE") return serving.portTaken(String(port));
-  return code === "EACCES" ? serving.portRefused(String(port)) : serving.cannotListen(String(port), code);
+  const { code, syscall, port: refused = port } = error as NodeJS.ErrnoException & { readonly port?: number };
+  if (syscall !== "listen" || code === undefined) return null;
+  // The local network has a port of its own.
+  if (code === "EADDRINUSE") return serving.portTaken(String(refused));
+  return code === "EACCES" ? serving.portRefused(String(refused)) : serving.cannotListen(String(refused), code);
 }
