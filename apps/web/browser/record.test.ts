@@ -48,7 +48,11 @@ test("a recording is opened on a phone, the right part is named, and the case ke
   await expect
     .poll(async () => (await shop.read(document.id)).recordings, { timeout: 5000 })
     .toMatchObject([{ file: "drive.csv", gear: "5" }]);
-  expect((await shop.read(document.id)).recordings?.[0]?.notes).toContain("the propeller shaft's first order");
+  expect((await shop.read(document.id)).recordings?.[0]?.heard).toMatchObject({
+    speedFrom: "speed_mps",
+    gear: "5",
+    verdict: { part: "propeller-shaft", order: 1 },
+  });
   // The file itself stays on the device, and opens again after a fresh start of the page.
   await page.reload();
   await page.getByRole("button", { name: "Open", exact: true }).tap();

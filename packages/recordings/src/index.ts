@@ -7,6 +7,7 @@ export { type MemoryTrack, memoryRecording } from "./memory-recording.js";
 export { openRecording } from "./open-recording.js";
 export type { Block, Channel, Clock, Recording, RecordingFormat, Selection, Track } from "./recording.js";
 export type { RecordingResult } from "./recording-result.js";
+export { type Followed, followedSpeed, middleSpeed, type SpeedRange } from "./road-test/followed-speed.js";
 export {
   type HeardChannel,
   type HeardChannels,

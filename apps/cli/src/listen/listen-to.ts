@@ -2,6 +2,7 @@ import {
   type AttributionJson,
   attributionToJson,
   type Case,
+  complaintRange,
   type PowertrainNote,
   type Problem,
   toAttributionInput,
@@ -9,10 +10,9 @@ import {
 import { type Attribution, type AttributionInput, attribute, type RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import type { LongWork } from "@halfturn/engine/uncertainty";
-import type { TimingWork } from "@halfturn/recordings";
+import { followedSpeed, middleSpeed, type SpeedRange, type TimingWork } from "@halfturn/recordings";
 import { type Catalogue, problemText, signalFaultText } from "@halfturn/words";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
-import { complaintRange, followedSpeed, middleSpeed, type SpeedRange } from "./followed-speed.js";
 import { type OpenRoadTest, openRoadTest } from "./open-road-test.js";
 import type { Refusal } from "./refusal.js";
 import { speedSource } from "./speed-source.js";

@@ -10,7 +10,6 @@ const entry = recordingEntry({
   scales: [{ id: "channel_1", unit: "g", fullScale: 4 }, { id: "channel_2" }],
   perTurn: 2,
   filter: 120,
-  notes: "It follows the propeller shaft.",
 });
 
 test("the case file takes the entry as it is, and reads it back", () => {
@@ -24,19 +23,18 @@ test("the case file takes the entry as it is, and reads it back", () => {
       channels: [{ id: "channel_1", unit: "g", fullScale: 4 }],
       pulsesPerTurn: 2,
       filterHz: 120,
-      notes: "It follows the propeller shaft.",
     },
   ]);
 });
 
 test("nothing is said of what is not known", () => {
-  expect(recordingEntry({ file: "a.csv", recordedAt: null, gear: null, scales: [], perTurn: 1, filter: null, notes: "" })).toEqual({
+  expect(recordingEntry({ file: "a.csv", recordedAt: null, gear: null, scales: [], perTurn: 1, filter: null })).toEqual({
     file: "a.csv",
   });
 });
 
 test("a file is kept once, and what else was said of it stays", () => {
-  const labelled = keepRecording({ file: "drive.wav", label: "Hill", notes: "old" })(document);
+  const labelled = keepRecording({ file: "drive.wav", label: "Hill" })(document);
   expect(keepRecording(entry)(labelled).recordings).toEqual([{ ...entry, label: "Hill" }]);
 });
 

@@ -8,13 +8,11 @@ export interface KeptRecording {
   readonly scales: readonly ChannelScale[];
   readonly perTurn: number | null;
   readonly filter: number | null;
-  /** What was found, in a sentence. */
-  readonly notes: string;
 }
 
-/** What the case says of a recording: the file, its gear, what its channels are, and what was found. Keys that are not known are left out. */
+/** What the case says of a recording: the file, its gear, and what its channels are. Keys that are not known are left out. */
 export function recordingEntry(kept: KeptRecording): CaseRecording {
-  const { file, recordedAt, gear, scales, perTurn, filter, notes } = kept;
+  const { file, recordedAt, gear, scales, perTurn, filter } = kept;
   const channels = scales.flatMap(({ id, name, unit, fullScale, sensitivity }) => {
     const known = Object.entries({ name, unit, fullScale, sensitivity }).filter(([, value]) => value !== undefined);
     return known.length === 0 ? [] : [{ id, ...Object.fromEntries(known) }];
@@ -26,7 +24,6 @@ export function recordingEntry(kept: KeptRecording): CaseRecording {
     ...(channels.length === 0 ? {} : { channels }),
     ...(perTurn === null || perTurn === 1 ? {} : { pulsesPerTurn: perTurn }),
     ...(filter === null ? {} : { filterHz: filter }),
-    ...(notes === "" ? {} : { notes }),
   };
 }
 

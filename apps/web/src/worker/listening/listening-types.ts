@@ -55,12 +55,12 @@ export interface SpectrumView {
   readonly amplitudes: Float32Array;
 }
 
-/** Where the speed comes from. Speeds in m/s, orders in turns of the part. */
+/** Where the speed comes from. Speeds in m/s. */
 export type SpeedChoice =
   | { readonly kind: "column"; readonly id: string }
   | { readonly kind: "tachometer"; readonly id: string; readonly part: string; readonly perTurn: number }
   | { readonly kind: "constant"; readonly speed: number }
-  | { readonly kind: "vibration"; readonly part: string; readonly order: number; readonly slowest: number; readonly fastest: number };
+  | { readonly kind: "vibration"; readonly slowest: number; readonly fastest: number };
 
 export interface HearRequest {
   readonly document: Case;

@@ -73,7 +73,7 @@ test("names the order whichever way the speed is known", async () => {
   const choices: readonly SpeedChoice[] = [
     { kind: "column", id: "speed_mps" },
     { kind: "constant", speed: toSi(85, "km/h") },
-    { kind: "vibration", part: "propeller-shaft", order: 2, slowest: toSi(80, "km/h"), fastest: toSi(90, "km/h") },
+    { kind: "vibration", slowest: toSi(80, "km/h"), fastest: toSi(90, "km/h") },
   ];
   for (const [k, choice] of choices.entries()) {
     const shares: number[] = [];

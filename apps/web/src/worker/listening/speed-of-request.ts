@@ -1,16 +1,15 @@
-import { type AttributionRequest, type SpeedSource, toAttributionInput } from "@halfturn/casefile";
-import { type AttributionInput, ridgeReference } from "@halfturn/engine/attribution";
+import { type AttributionRequest, toAttributionInput } from "@halfturn/casefile";
+import type { AttributionInput } from "@halfturn/engine/attribution";
 import type { Finding, RecordingFault } from "@halfturn/engine/findings";
-import { readerOf, type SignalFault, speedFromVibrationSteps, type TimeSignal } from "@halfturn/engine/signal";
+import { readerOf, type SignalFault, type TimeSignal } from "@halfturn/engine/signal";
 import type { LongWork } from "@halfturn/engine/uncertainty";
-import { channelPlaces, type Recording, recordedSpeed } from "@halfturn/recordings";
-import { inPieces, pause } from "./in-pieces.js";
+import { channelPlaces, followedSpeed, middleSpeed, type Recording, recordedSpeed } from "@halfturn/recordings";
+import { pause } from "./in-pieces.js";
 import type { HearRequest, SpeedChoice } from "./listening-types.js";
 
 /** A speedometer may be out by this share, and a driver wanders off a speed (common practice, no source). */
 const TYPED_SHARE = 0.05;
-/** Greatest change of road speed while a ridge is followed, m/s^2. */
-const ACCELERATION = 1.5;
+const NO_RIDGE: SignalFault = { ok: false, code: "shaft-angle.no-ridge", path: "samples", params: {} };
 
 type Prepared =
   | (Extract<ReturnType<typeof toAttributionInput>, { readonly ok: true }> & { readonly findings: readonly Finding[] })
@@ -38,31 +37,16 @@ export async function preparedInput(
     const made = toAttributionInput(document, { ...basis, speed: read.value.speed });
     return made.ok ? { ...made, findings: [...read.value.notes, ...made.findings] } : refused(made);
   }
-  const made = toAttributionInput(document, {
-    ...basis,
-    speed: steady(run, speed.kind === "constant" ? speed.speed : (speed.slowest + speed.fastest) / 2),
-  });
+  const range = speed.kind === "constant" ? { slowest: speed.speed, fastest: speed.speed } : speed;
+  const made = toAttributionInput(document, { ...basis, speed: middleSpeed(range, readerOf(run)) });
   if (!made.ok) return refused(made);
   const { reference } = made.input;
   if (speed.kind === "constant") {
     return { ...made, input: { ...made.input, reference: { ...reference, looseness: reference.looseness + TYPED_SHARE } } };
   }
-  const perWheelTurn = made.input.parts.find(({ part }) => part === speed.part)?.perWheelTurn ?? 1;
-  const { value: circumference, u } = made.powertrain.circumference;
-  const toShaft = (2 * Math.PI * perWheelTurn) / circumference;
-  // The range is one of road speed; the tyre widens it.
-  const widened = 1 + (2 * u) / circumference;
-  const range = { slowest: (speed.slowest * toShaft) / widened, fastest: speed.fastest * toShaft * widened };
-  const ridge = await inPieces(
-    speedFromVibrationSteps(readerOf(run), {
-      orders: [speed.order],
-      ...range,
-      acceleration: ACCELERATION * toShaft,
-    }),
-    work,
-  );
-  if (!ridge.ok) return { ok: false, why: "signal", fault: ridge };
-  return { ...made, input: { ...made.input, reference: ridgeReference(ridge.value, perWheelTurn, range) } };
+  const followed = await followedSpeed(made.input, made.powertrain.circumference.value, range, { ...work, pause });
+  if (followed === null) return { ok: false, why: "signal", fault: NO_RIDGE };
+  return { ...made, input: { ...made.input, reference: followed.reference }, findings: [followed.finding, ...made.findings] };
 }
 
 function fromColumn(recording: Recording, speed: Extract<SpeedChoice, { readonly id: string }>, work: LongWork) {
@@ -71,12 +55,6 @@ function fromColumn(recording: Recording, speed: Extract<SpeedChoice, { readonly
   if (!place) throw new RangeError(`no channel ${speed.id}`);
   const tachometer = speed.kind === "tachometer" ? { part: speed.part, perTurn: speed.perTurn } : null;
   return recordedSpeed(recording, place, tachometer, { ...work, pause });
-}
-
-/** One speed from before the first sample to after the last. */
-function steady({ samples, rate, start }: TimeSignal, speed: number): SpeedSource {
-  const end = start + samples.length / rate;
-  return { kind: "road-speed", times: Float64Array.of(start - 1, end + 1), speeds: Float64Array.of(speed, speed) };
 }
 
 function refused(made: Extract<ReturnType<typeof toAttributionInput>, { readonly ok: false }>): Extract<Prepared, { readonly ok: false }> {

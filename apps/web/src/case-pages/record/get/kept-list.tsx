@@ -7,15 +7,16 @@ import styles from "../record-page.module.css";
 import { dropRecording } from "../recording-entry.js";
 import { type RecordingFile, recordingFile } from "../recording-file.js";
 import { recordWords } from "../words/record-catalogue.js";
+import { KeptVerdict } from "./kept-verdict.js";
 import type { KeptFiles } from "./use-shelf.js";
 
-export interface KeptListProps extends Pick<CasePageProps, "document" | "edit"> {
+export interface KeptListProps extends Pick<CasePageProps, "document" | "edit" | "settings"> {
   readonly kept: KeptFiles;
   readonly onOpen: (file: RecordingFile) => void;
 }
 
 /** What was recorded before: on this device, and in the case with what was found. */
-export function KeptList({ document, edit, kept, onOpen }: KeptListProps) {
+export function KeptList({ document, edit, settings, kept, onOpen }: KeptListProps) {
   const words = useWords(recordWords).source;
   const [asked, ask] = useState<string | null>(null);
   const { recordings = [] } = document;
@@ -42,12 +43,7 @@ export function KeptList({ document, edit, kept, onOpen }: KeptListProps) {
         return (
           <div key={name} className={styles.fileRow}>
             <span className={styles.fileName}>{name}</span>
-            {recordings
-              .find(({ file }) => file === name)
-              ?.notes?.split("\n")
-              .map((line) => (
-                <p key={line}>{line}</p>
-              ))}
+            <KeptVerdict heard={recordings.find(({ file }) => file === name)?.heard} document={document} settings={settings} />
             {isHere ? null : <p className={styles.quiet}>{words.notHere}</p>}
             {asked === name ? (
               <div className={styles.buttons}>

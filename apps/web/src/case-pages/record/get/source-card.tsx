@@ -72,7 +72,7 @@ export function SourceCard({ document, edit, settings, kept, onOpen }: SourceCar
         }}
       />
       {kept.lasting === false && kept.names.length > 0 ? <p role="alert">{words.notKeptOnDevice}</p> : null}
-      <KeptList document={document} edit={edit} kept={kept} onOpen={onOpen} />
+      <KeptList document={document} edit={edit} settings={settings} kept={kept} onOpen={onOpen} />
     </Card>
   );
 }

@@ -1,5 +1,5 @@
 import type { AttributionJson, ContributionJson } from "@halfturn/casefile";
-import { type Catalogue, capital, catalogueOf, type NameOf } from "@halfturn/words";
+import { type Catalogue, capital, catalogueOf, type NameOf, probabilityText } from "@halfturn/words";
 import { Card } from "../../../controls/card.js";
 import { Fold } from "../../../controls/fold.js";
 import type { Settings } from "../../../device/settings.js";
@@ -85,7 +85,7 @@ function Contribution({ one, nameOf, catalogue: { orders, numbers, terminal } }:
             numbers.plain((amplitudeMS2.interval95[1] - amplitudeMS2.interval95[0]) / 2, digits),
           ),
         ]),
-    ...(probability === null ? [] : [words.probable(numbers.share(probability))]),
+    ...(probability === null ? [] : [words.probable(probabilityText(probability, numbers))]),
     ...(others.length === 0 ? [] : [terminal.listening.with(numbers.all(others))]),
   ];
   return (

@@ -1,6 +1,6 @@
 import type { Case } from "@halfturn/casefile";
 import type { Settings } from "../../../device/settings.js";
-import type { HearResult, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
+import type { Heard, HearResult, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
 import { accessoryNames } from "../part-names.js";
 import { PicturesCard } from "../pictures/pictures-card.js";
 import styles from "../record-page.module.css";
@@ -22,8 +22,7 @@ export interface HeardCardsProps {
   /** While another answer is worked out, the one in sight is out of date. */
   readonly isBusy: boolean;
   readonly onStretch: (stretch: readonly [number, number] | null) => void;
-  /** With the sentence that says what was found. */
-  readonly onKeep: (notes: string) => void;
+  readonly onKeep: (heard: Heard) => void;
   readonly isKept: boolean;
 }
 

@@ -1,4 +1,4 @@
-import { capital, catalogueOf, type NameOf, noteText } from "@halfturn/words";
+import { capital, catalogueOf, type NameOf, noteText, probabilityText } from "@halfturn/words";
 import { Button } from "../../../controls/button.js";
 import { Card } from "../../../controls/card.js";
 import { VerdictMark } from "../../../controls/verdict-mark.js";
@@ -21,7 +21,7 @@ export interface VerdictCardProps {
   readonly nameOf: NameOf;
   readonly settings: Settings;
   readonly form: SpeedForm;
-  readonly onKeep: (notes: string) => void;
+  readonly onKeep: (heard: Heard) => void;
   readonly isKept: boolean;
 }
 
@@ -43,7 +43,7 @@ export function VerdictCard({ heard, nameOf, settings, form, onKeep, isKept }: V
       title={verdict ? capital(orders.orderOf(verdict.part, verdict.order, nameOf)) : listening.noVerdict}
       aside={
         <VerdictMark tone={verdict ? "good" : "doubt"}>
-          {verdict ? words.probable(numbers.share(verdict.probability)) : listening.noVerdict}
+          {verdict ? words.probable(probabilityText(verdict.probability, numbers)) : listening.noVerdict}
         </VerdictMark>
       }
     >
@@ -56,11 +56,6 @@ export function VerdictCard({ heard, nameOf, settings, form, onKeep, isKept }: V
           {Math.abs(corrected) < LEAST_CORRECTION ? "" : ` ${listening.speedCorrected(percent)}`}
         </p>
         {form.from === "constant" ? <p className={styles.quiet}>{words.typedSpeed}</p> : null}
-        {form.from === "vibration" ? (
-          <p>
-            <strong>{words.takenForGranted(orders.orderOf(form.part, form.order, nameOf))}</strong>
-          </p>
-        ) : null}
         {notes.map((note) => (
           <p key={note.code} className={styles.quiet}>
             {noteText(orders, note, numbers)}
@@ -68,7 +63,7 @@ export function VerdictCard({ heard, nameOf, settings, form, onKeep, isKept }: V
         ))}
       </div>
       <div className={styles.buttons}>
-        <Button kind="main" onPress={() => onKeep(sentence)}>
+        <Button kind="main" onPress={() => onKeep(heard)}>
           {words.keep}
         </Button>
         {isKept ? <span role="status">✓ {words.keptNow}</span> : null}

@@ -1,5 +1,5 @@
 import type { AttributionJson, OrderNameJson } from "@halfturn/casefile";
-import type { Catalogue, NameOf } from "@halfturn/words";
+import { type Catalogue, type NameOf, probabilityText } from "@halfturn/words";
 import type { HeardPart } from "../../../worker/listening/listening-types.js";
 
 /** The verdict in a sentence: the order that is named and with what probability, or why none is. */
@@ -16,7 +16,7 @@ export function verdictText(
   return vibration.verdict({
     order: name(verdict),
     cause: cause === undefined ? "" : orders.causes[cause],
-    probability: numbers.share(verdict.probability),
+    probability: probabilityText(verdict.probability, numbers),
     share: numbers.share(share),
   });
 }

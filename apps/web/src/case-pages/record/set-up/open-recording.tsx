@@ -1,4 +1,4 @@
-import { toRecordingSettings } from "@halfturn/casefile";
+import { recordHeard, toRecordingSettings } from "@halfturn/casefile";
 import type { ChannelScale } from "@halfturn/recordings";
 import { catalogueOf, recordingFaultText } from "@halfturn/words";
 import { useState } from "react";
@@ -10,18 +10,19 @@ import { Toggles } from "../../../controls/toggles.js";
 import { MeasureField } from "../../../measure/measure-field.js";
 import { fieldNames } from "../../../words/field-names.js";
 import { useWords } from "../../../words/use-words.js";
-import type { Look } from "../../../worker/listening/listening-types.js";
+import type { Heard, Look } from "../../../worker/listening/listening-types.js";
 import type { CasePageProps } from "../../case-page.js";
 import { HeardCards } from "../heard/heard-cards.js";
 import styles from "../record-page.module.css";
 import { keepRecording, recordingEntry } from "../recording-entry.js";
 import type { RecordingFile } from "../recording-file.js";
+import { speedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { channelText } from "./channel-text.js";
 import { ClockText } from "./clock-text.js";
 import { ScaleFields } from "./scale-fields.js";
 import { SpeedFields } from "./speed-fields.js";
-import { firstSpeedForm, type SpeedForm, speedChoice } from "./speed-form.js";
+import { firstSpeedForm, type SpeedForm, speedChoice, speedFromText } from "./speed-form.js";
 import { useHearing } from "./use-hearing.js";
 import { type RecordingAtWork, useRecording } from "./use-recording.js";
 
@@ -75,7 +76,7 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
   const catalogue = catalogueOf(settings.language);
   const { recording, numbers } = catalogue;
   const [kept] = useState(() => toRecordingSettings(document, file.name));
-  const [form, setForm] = useState<SpeedForm>(() => firstSpeedForm(look, document.complaint?.speedKmh, kept.pulsesPerTurn));
+  const [form, setForm] = useState<SpeedForm>(() => firstSpeedForm(look, document, kept.pulsesPerTurn));
   const gears = document.vehicle?.gears ?? [];
   const known = gears.find(({ label }) => label === (kept.gear ?? document.complaint?.gear))?.label;
   const [gear, setGear] = useState<string | undefined>(known);
@@ -98,10 +99,12 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
     setStretch(next);
     if (speed && hearing.result) hearing.again({ document, speed, gear, filter, stretch: next, language: settings.language });
   };
-  const keep = (notes: string): void => {
+  const keep = (heard: Heard): void => {
     const perTurn = form.from === "tachometer" ? form.perTurn : null;
-    const entry = { file: file.name, recordedAt: file.recordedAt, gear: gear ?? null, scales, perTurn, filter, notes };
-    edit(keepRecording(recordingEntry(entry)));
+    const entry = recordingEntry({ file: file.name, recordedAt: file.recordedAt, gear: gear ?? null, scales, perTurn, filter });
+    const speedFrom = speedFromText(form, speedWriter(numbers, settings.units));
+    const now = new Date().toISOString();
+    edit((before) => recordHeard(keepRecording(entry)(before), { file: file.name, json: heard.json, speedFrom, gear: heard.gear }, now));
     onKeep(file);
   };
   return (
@@ -167,7 +170,7 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
         isBusy={hearing.progress !== null}
         onStretch={chooseStretch}
         onKeep={keep}
-        isKept={document.recordings?.some((one) => one.file === file.name) ?? false}
+        isKept={document.recordings?.some((one) => one.file === file.name && one.heard !== undefined) ?? false}
       />
     </>
   );

@@ -1,5 +1,5 @@
 import { turningAt } from "@halfturn/casefile";
-import { capital, catalogueOf } from "@halfturn/words";
+import { catalogueOf } from "@halfturn/words";
 import { Choice } from "../../../controls/choice.js";
 import { Fields } from "../../../controls/fields.js";
 import { MeasureField } from "../../../measure/measure-field.js";
@@ -84,20 +84,7 @@ export function SpeedFields({ look, form, document, settings, onChange }: SpeedF
       {form.from === "constant" ? speedField("speed", words.constant, words.constantHelp) : null}
       {form.from === "vibration" ? (
         <>
-          <Choice
-            label={words.line}
-            options={parts.flatMap(({ part, orders }) =>
-              orders
-                .filter(({ order }) => order <= 2)
-                .map(({ order }) => ({ value: `${part} ${order}`, label: capital(catalogue.orders.orderOf(part, order, nameOf)) })),
-            )}
-            value={`${form.part} ${form.order}`}
-            onChange={(chosen) => {
-              const [part = form.part, order = "1"] = chosen.split(" ");
-              onChange({ ...form, part, order: Number(order) });
-            }}
-          />
-          <p className={styles.quiet}>{words.lineHelp}</p>
+          <p className={styles.quiet}>{words.rangeHelp}</p>
           <Fields>
             {speedField("slowest", words.slowest)}
             {speedField("fastest", words.fastest)}

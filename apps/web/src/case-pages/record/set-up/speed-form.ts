@@ -1,3 +1,4 @@
+import { type Case, complaintRange, FOLLOWED_SPEED } from "@halfturn/casefile";
 import { toSi } from "@halfturn/engine/units";
 import { tachoPart } from "@halfturn/recordings";
 import type { Look, LookedChannel, SpeedChoice } from "../../../worker/listening/listening-types.js";
@@ -7,23 +8,26 @@ export interface SpeedForm {
   readonly from: "column" | "tachometer" | "constant" | "vibration";
   /** The channel of a column or a tachometer. */
   readonly channel: string | null;
-  /** What the tachometer looks at, or what draws the line in the vibration. */
+  /** What the tachometer looks at. */
   readonly part: string;
   readonly perTurn: number | null;
-  readonly order: number;
   readonly speed: number | null;
   readonly slowest: number | null;
   readonly fastest: number | null;
 }
 
+const TO_KMH = 3.6;
 const SHAFT = "propeller-shaft";
 
 /** Where a form begins: with the surest column of the file, or else with the speed at which it is felt. */
-export function firstSpeedForm(look: Look, complaint: readonly [number, number] | undefined, perTurn: number): SpeedForm {
+export function firstSpeedForm(look: Look, document: Case, perTurn: number): SpeedForm {
   const surest = look.channels.find(({ id }) => id === look.surestSpeed);
-  const [slowest, fastest] = complaint ?? [null, null];
-  const speed = slowest === null || fastest === null ? null : (slowest + fastest) / 2;
-  const empty: SpeedForm = { from: "constant", channel: null, part: SHAFT, perTurn, order: 1, speed, slowest, fastest };
+  const range = complaintRange(document);
+  const inKmh = (speed: number): number => Math.round(speed * TO_KMH);
+  const [slowest, fastest] = range ? [inKmh(range.slowest), inKmh(range.fastest)] : [null, null];
+  const [from, to] = document.complaint?.speedKmh ?? [null, null];
+  const speed = from === null || to === null ? null : (from + to) / 2;
+  const empty: SpeedForm = { from: "constant", channel: null, part: SHAFT, perTurn, speed, slowest, fastest };
   return surest ? withChannel(empty, surest) : empty;
 }
 
@@ -35,7 +39,7 @@ export function withChannel(form: SpeedForm, channel: LookedChannel): SpeedForm 
 }
 
 /** What is asked of the worker; null while something is lacking. */
-export function speedChoice({ from, channel, part, perTurn, order, speed, slowest, fastest }: SpeedForm): SpeedChoice | null {
+export function speedChoice({ from, channel, part, perTurn, speed, slowest, fastest }: SpeedForm): SpeedChoice | null {
   const inSi = (kmh: number): number => toSi(kmh, "km/h");
   switch (from) {
     case "column":
@@ -46,6 +50,12 @@ export function speedChoice({ from, channel, part, perTurn, order, speed, slowes
       return speed === null ? null : { kind: "constant", speed: inSi(speed) };
     case "vibration":
       if (slowest === null || fastest === null || !(fastest > slowest)) return null;
-      return { kind: "vibration", part, order, slowest: inSi(slowest), fastest: inSi(fastest) };
+      return { kind: "vibration", slowest: inSi(slowest), fastest: inSi(fastest) };
   }
+}
+
+/** What the case keeps of where the speed came from: a column, a typed speed, or that it was followed in the vibration. */
+export function speedFromText({ from, channel, speed }: SpeedForm, speedText: (kmh: number) => string): string {
+  if (from === "vibration") return FOLLOWED_SPEED;
+  return channel ?? (speed === null ? FOLLOWED_SPEED : speedText(speed));
 }

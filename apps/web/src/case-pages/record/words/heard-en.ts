@@ -3,7 +3,6 @@ import type { HeardWords } from "./heard-words.js";
 export const heard: HeardWords = {
   refused: "Nothing can be named yet",
   speeds: (from, to) => `Driven from ${from} to ${to}, as the speed was read.`,
-  takenForGranted: (order) => `Taken for granted: that the line followed is ${order}.`,
   typedSpeed: "The speed was typed, not logged: what lies near is told apart less well.",
   keep: "Keep in the case",
   keptNow: "Kept in the case",

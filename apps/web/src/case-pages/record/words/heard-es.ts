@@ -3,7 +3,6 @@ import type { HeardWords } from "./heard-words.js";
 export const heard: HeardWords = {
   refused: "Todavía no se puede nombrar nada",
   speeds: (from, to) => `Se condujo de ${from} a ${to}, según la velocidad leída.`,
-  takenForGranted: (order) => `Se da por hecho que la línea seguida es ${order}.`,
   typedSpeed: "La velocidad se escribió, no se registró: lo que está cerca se distingue peor.",
   keep: "Guardar en el caso",
   keptNow: "Guardada en el caso",

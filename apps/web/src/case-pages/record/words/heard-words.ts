@@ -2,7 +2,6 @@
 export interface HeardWords {
   readonly refused: string;
   readonly speeds: (from: string, to: string) => string;
-  readonly takenForGranted: (order: string) => string;
   readonly typedSpeed: string;
   readonly keep: string;
   readonly keptNow: string;

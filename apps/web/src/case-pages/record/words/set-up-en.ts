@@ -27,9 +27,8 @@ export const setUp: SetUpWords = {
   perTurn: "Pulses per turn",
   constant: "Driven at",
   constantHelp: "As the speedometer showed it. A speed that was logged tells more.",
-  line: "The line to follow is",
-  lineHelp:
-    "The strongest line in this range of speeds is taken for it. What is then found rests on that: narrow the range as far as it is known.",
+  rangeHelp:
+    "Nobody wrote the speed down: the clearest line in this range stands in for it. Narrow the range as far as it is known; a wide one may leave the verdict open.",
   slowest: "Slowest",
   fastest: "Fastest",
   filter: "The sensor's filter, Hz (-3 dB)",

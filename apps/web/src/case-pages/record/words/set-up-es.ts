@@ -27,9 +27,8 @@ export const setUp: SetUpWords = {
   perTurn: "Pulsos por vuelta",
   constant: "Se condujo a",
   constantHelp: "Según el velocímetro. Una velocidad registrada dice más.",
-  line: "La línea que seguir es",
-  lineHelp:
-    "Se toma por ella la línea más fuerte en este margen de velocidades. Lo que se halle se apoya en eso: estreche el margen cuanto pueda.",
+  rangeHelp:
+    "Nadie apuntó la velocidad: la línea más clara de este margen la sustituye. Estreche el margen cuanto pueda; uno ancho puede dejar abierto el veredicto.",
   slowest: "La menor",
   fastest: "La mayor",
   filter: "Filtro del sensor, Hz (-3 dB)",

@@ -29,8 +29,7 @@ export interface SetUpWords {
   readonly perTurn: string;
   readonly constant: string;
   readonly constantHelp: string;
-  readonly line: string;
-  readonly lineHelp: string;
+  readonly rangeHelp: string;
   readonly slowest: string;
   readonly fastest: string;
   readonly filter: string;

@@ -1,30 +1,20 @@
-import type { Case, SpeedSource } from "@halfturn/casefile";
 import { type AttributionInput, type ReferenceShaft, ridgeReference } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import { type RidgeSettings, type RidgeSpeed, speedFromVibrationSteps } from "@halfturn/engine/signal";
-import { toSi } from "@halfturn/engine/units";
-import type { TimingWork } from "@halfturn/recordings";
+import type { TimingWork } from "../timing/timing-work.js";
+import type { RecordedSpeed } from "./recorded-speed.js";
 
-/** Road speeds, m/s, between which the drive was, as far as the case says. */
+/** Road speeds, m/s, between which the drive was. */
 export interface SpeedRange {
   readonly slowest: number;
   readonly fastest: number;
 }
 
-/** Drivers read a speedometer and remember it to about this share (common practice, no source). */
-const REMEMBERED = 0.1;
 /** Greatest change of road speed while a ridge is followed, m/s^2 (common practice, no source). */
 const ACCELERATION = 1.5;
 
-/** The speeds of the complaint, widened by what a driver's word is worth; null where it names none. */
-export function complaintRange({ complaint }: Case): SpeedRange | null {
-  const [from, to] = complaint?.speedKmh ?? [0, 0];
-  if (!(from > 0 && to > 0)) return null;
-  return { slowest: toSi(from, "km/h") * (1 - REMEMBERED), fastest: toSi(to, "km/h") * (1 + REMEMBERED) };
-}
-
 /** One speed from before the first sample to after the last: what the parts are worked out at until the vibration tells more. */
-export function middleSpeed({ slowest, fastest }: SpeedRange, samples: AttributionInput["channels"][number]["samples"]): SpeedSource {
+export function middleSpeed({ slowest, fastest }: SpeedRange, samples: AttributionInput["channels"][number]["samples"]): RecordedSpeed {
   const { start, length, rate } = samples;
   const middle = (slowest + fastest) / 2;
   return { kind: "road-speed", times: Float64Array.of(start - 1, start + length / rate + 1), speeds: Float64Array.of(middle, middle) };
