@@ -6,7 +6,7 @@ import { NumbersCard } from "./numbers-card.js";
 /** Who complains of what, on which vehicle, and how its drivelines are built. */
 export const DescribePage = ({ document, edit }: CasePageProps) => (
   <>
-    <ComplaintCard title={document.title} vehicle={document.vehicle} complaint={document.complaint} edit={edit} />
+    <ComplaintCard document={document} edit={edit} />
     {document.drivelines.map((driveline, index) => (
       <DrivelineCard key={driveline.id} document={document} edit={edit} index={index} driveline={driveline} />
     ))}
