@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync, statSync, truncateSync, writeFileSync } from "
 import { join } from "node:path";
 import BetterSqlite3 from "better-sqlite3";
 import { sql } from "kysely";
-import { afterAll, describe, expect, test } from "vitest";
+import { afterAll, describe, expect, onTestFinished, test, vi } from "vitest";
 import { openSqlite } from "../database/sqlite-database.js";
 import { openStore } from "../open-store.js";
 import { at, sampleCase } from "../sample-cases.test-support.js";
@@ -11,6 +11,8 @@ import { sqlCaseStore } from "../sql/sql-case-store.js";
 import { emptyDatabases, ownPostgres, runIn, temporaryFolder } from "../test-databases.test-support.js";
 import { postgresFault } from "./postgres-fault.js";
 import { sqliteFault } from "./sqlite-fault.js";
+
+const PATIENCE = { timeout: 20_000, interval: 100 };
 
 const folder = temporaryFolder();
 afterAll(folder.remove);
@@ -184,25 +186,18 @@ describe("PostgreSQL that is not there", () => {
 
   test("gone and back: questions fail meanwhile and are answered again without a restart", async () => {
     const server = await ownPostgres();
+    onTestFinished(server.stop);
     const store = await openStore({ address: server.address });
+    onTestFinished(store.close);
     await store.create(sampleCase("before"), at(0));
     await server.kill();
-    await expect(store.read("before")).rejects.toMatchObject({ code: "database-unreachable" });
+    // The killed server's own processes answer a moment longer.
+    await vi.waitFor(() => expect(store.read("before")).rejects.toMatchObject({ code: "database-unreachable" }), PATIENCE);
     await expect(store.create(sampleCase("meanwhile"), at(1))).rejects.toMatchObject({ name: "StoreFault" });
-    for (let k = 0; ; k++) {
-      const started = await server.start().then(
-        () => true,
-        () => false,
-      );
-      if (started) break;
-      // What the killed server left in memory goes a moment after it.
-      expect(k).toBeLessThan(50);
-      await new Promise((resolve) => setTimeout(resolve, 100));
-    }
+    // And what they left in memory goes with the last of them.
+    await vi.waitFor(() => server.start(), PATIENCE);
     expect((await store.read("before")).is).toBe("held");
     expect((await store.create(sampleCase("after"), at(2))).ok).toBe(true);
-    await store.close();
-    await server.stop();
   }, 60_000);
 });
 
