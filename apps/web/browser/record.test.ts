@@ -1,15 +1,18 @@
+import type { Case } from "@halfturn/casefile";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { accessibilityFaults, clippedTexts } from "./support/check-page.js";
-import { launch, openDevice, PHONE } from "./support/device.js";
+import { DESK, launch, openDevice, PHONE } from "./support/device.js";
 import { asFile, madeUpDrive } from "./support/road-test.js";
 import { openShop, type Shop } from "./support/shop.js";
 
 let shop: Shop;
 let browser: Browser;
+let twoPiece: Case;
 
 beforeAll(async () => {
   [shop, browser] = await Promise.all([openShop(), launch()]);
+  twoPiece = await shop.add("two-piece");
 });
 afterAll(async () => {
   await browser?.close();
@@ -31,7 +34,7 @@ const gear = (page: Page, card: string, label: string) =>
     .getByText(label, { exact: true });
 
 test("a recording is opened on a phone, the right part is named, and the case keeps it", async () => {
-  const document = await shop.add("two-piece");
+  const document = twoPiece;
   const { page, faults } = await openDevice(browser, shop.address, { size: PHONE });
   await openRecord(page, document.id);
   await page.locator("input[type=file]").setInputFiles(await asFile(madeUpDrive(document, { gear: "5", shakes: SHAFT }), "drive.csv"));
@@ -43,6 +46,15 @@ test("a recording is opened on a phone, the right part is named, and the case ke
   await page.waitForTimeout(1500);
   expect(await accessibilityFaults(page)).toEqual([]);
   expect(await clippedTexts(page)).toEqual([]);
+  // A peak says what turns at its rate: the shaft turned 30.8 to 40.1 times a second, and no other order passes through there alone.
+  await page
+    .getByRole("button", { name: /^\d\d\.\d Hz, / })
+    .first()
+    .tap();
+  await page
+    .getByRole("listitem")
+    .filter({ hasText: /^The propeller shaft's first order: 3\d\.\d Hz$/ })
+    .waitFor();
   await page.getByRole("button", { name: "Keep in the case" }).tap();
   await page.getByText("✓ Kept in the case").waitFor();
   await expect
@@ -58,6 +70,22 @@ test("a recording is opened on a phone, the right part is named, and the case ke
   await page.getByRole("button", { name: "Open", exact: true }).tap();
   await page.getByText("400 samples per second").waitFor();
   expect(faults).toEqual([]);
+});
+
+test("a stretch is chosen with the arrow keys, and the part is named of it alone", async () => {
+  const document = twoPiece;
+  const { page } = await openDevice(browser, shop.address, { size: DESK });
+  await openRecord(page, document.id);
+  await page.locator("input[type=file]").setInputFiles(await asFile(madeUpDrive(document, { gear: "5", shakes: SHAFT }), "drive.csv"));
+  await page.getByText("400 samples per second").waitFor();
+  await gear(page, "drive.csv", "5").click();
+  await page.getByRole("button", { name: "Name the part" }).click();
+  await page.getByText(/^30\.0 s of vibration/).waitFor();
+  await page.getByRole("slider", { name: "Stretch from" }).focus();
+  for (let presses = 0; presses < 3; presses++) await page.keyboard.press("PageUp");
+  await page.getByText(/^(?!0\.0)\d+\.\d to 30\.0 s$/).waitFor();
+  await page.getByText(/^2\d\.\d s of vibration/).waitFor();
+  await page.getByRole("heading", { name: "The propeller shaft's first order" }).waitFor();
 });
 
 test("without a recording three taps say what lies at a frequency", async () => {

@@ -1,4 +1,5 @@
 import type { Case } from "@halfturn/casefile";
+import { useEffect, useRef } from "react";
 import type { Settings } from "../../../device/settings.js";
 import type { Heard, HearResult, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
 import { accessoryNames } from "../part-names.js";
@@ -17,6 +18,8 @@ export interface HeardCardsProps {
   /** null while nothing is read. */
   readonly read: ReadChannels | null;
   readonly result: HearResult | null;
+  /** An answer that was asked for comes into sight by itself. */
+  readonly isFresh: boolean;
   readonly form: SpeedForm;
   readonly stretch: readonly [number, number] | null;
   /** While another answer is worked out, the one in sight is out of date. */
@@ -27,12 +30,29 @@ export interface HeardCardsProps {
 }
 
 /** What was found in a recording, its pictures, and what to know about it. */
-export function HeardCards({ document, settings, look, read, result, form, stretch, isBusy, onStretch, onKeep, isKept }: HeardCardsProps) {
+export function HeardCards({
+  document,
+  settings,
+  look,
+  read,
+  result,
+  isFresh,
+  form,
+  stretch,
+  isBusy,
+  onStretch,
+  onKeep,
+  isKept,
+}: HeardCardsProps) {
   const nameOf = accessoryNames(document);
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (result && isFresh) place.current?.scrollIntoView({ block: "start" });
+  }, [result, isFresh]);
   const heard = result?.ok ? result.heard : null;
   return (
     <>
-      <div className={`${styles.opened} ${isBusy ? styles.busy : ""}`} aria-busy={isBusy}>
+      <div ref={place} className={`${styles.opened} ${isBusy ? styles.busy : ""}`} aria-busy={isBusy}>
         {heard ? <VerdictCard {...{ heard, nameOf, settings, form, onKeep, isKept }} /> : null}
         {result && !result.ok ? <RefusedCard result={result} settings={settings} /> : null}
         {heard ? <ContributionsCard heard={heard} nameOf={nameOf} settings={settings} /> : null}

@@ -57,7 +57,7 @@ export function PhoneRecorder({ settings, onTaken }: PhoneRecorderProps) {
       {available === "none" && window.isSecureContext ? <p className={styles.quiet}>{words.missing}</p> : null}
       {available === "here" ? (
         <>
-          <Toggles label={words.motion} options={[{ value: SPEED, label: words.withSpeed }]} values={extras} onChange={setExtras} />
+          <Toggles label={words.beside} options={[{ value: SPEED, label: words.withSpeed }]} values={extras} onChange={setExtras} />
           <Button size="large" onPress={() => void start("motion", extras.includes(SPEED))}>
             {words.motion}
           </Button>

@@ -1,7 +1,7 @@
 import { recordHeard, toRecordingSettings } from "@halfturn/casefile";
 import type { ChannelScale } from "@halfturn/recordings";
 import { catalogueOf, recordingFaultText } from "@halfturn/words";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { Button } from "../../../controls/button.js";
 import { Card } from "../../../controls/card.js";
 import { Choice } from "../../../controls/choice.js";
@@ -41,26 +41,32 @@ export function OpenRecording({ file, document, edit, settings, onKeep }: OpenRe
   const [scales, setScales] = useState<readonly ChannelScale[]>(() => toRecordingSettings(document, file.name).channels);
   const atWork = useRecording(file, scales);
   const { opened } = atWork;
-  if (opened === null) {
-    return (
-      <Card title={file.name}>
-        <p role="status">{words.opening} …</p>
-      </Card>
-    );
-  }
-  if (!opened.ok) {
-    return (
-      <Card title={file.name}>
-        <div role="alert" className={styles.stack}>
-          <h3>{words.refused}</h3>
-          <p>{opened.fault ? recordingFaultText(recording, opened.fault, numbers) : words.gone}</p>
-        </div>
-        {/* A unit that is not known refuses the whole; here it can be taken back. */}
-        {scales.length > 0 ? <Button onPress={() => setScales([])}>{words.unitUnknown}</Button> : null}
-      </Card>
-    );
-  }
-  return <Listened {...{ file, document, edit, settings, onKeep, atWork, scales, setScales }} look={opened.look} />;
+  const place = useRef<HTMLDivElement>(null);
+  const isOpened = opened !== null;
+  // What was opened stands below what opened it, often out of sight on a phone.
+  useEffect(() => {
+    if (isOpened) place.current?.scrollIntoView({ block: "start" });
+  }, [isOpened]);
+  return (
+    <div ref={place} className={styles.opened}>
+      {opened === null ? (
+        <Card title={file.name}>
+          <p role="status">{words.opening} …</p>
+        </Card>
+      ) : opened.ok ? (
+        <Listened {...{ file, document, edit, settings, onKeep, atWork, scales, setScales }} look={opened.look} />
+      ) : (
+        <Card title={file.name}>
+          <div role="alert" className={styles.stack}>
+            <h3>{words.refused}</h3>
+            <p>{opened.fault ? recordingFaultText(recording, opened.fault, numbers) : words.gone}</p>
+          </div>
+          {/* A unit that is not known refuses the whole; here it can be taken back. */}
+          {scales.length > 0 ? <Button onPress={() => setScales([])}>{words.unitUnknown}</Button> : null}
+        </Card>
+      )}
+    </div>
+  );
 }
 
 interface ListenedProps extends OpenRecordingProps {
@@ -165,6 +171,7 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
         read={read?.ok ? read.channels : null}
         look={look}
         result={hearing.result}
+        isFresh={hearing.isFresh}
         form={form}
         stretch={stretch}
         isBusy={hearing.progress !== null}

@@ -5,6 +5,8 @@ import type { HearRequest, HearResult } from "../../../worker/listening/listenin
 export interface Hearing {
   /** null before it is asked for, and while it is worked out. */
   readonly result: HearResult | null;
+  /** Whether it was asked for by name, and not because a stretch was moved. */
+  readonly isFresh: boolean;
   /** Share done; null where nothing is being worked out. */
   readonly progress: number | null;
   readonly start: (request: HearRequest) => void;
@@ -18,6 +20,7 @@ export interface Hearing {
 /** Lets the worker say which part a vibration follows; one piece of work at a time. */
 export function useHearing(): Hearing {
   const [result, setResult] = useState<HearResult | null>(null);
+  const [isFresh, setFresh] = useState(false);
   const [progress, setProgress] = useState<number | null>(null);
   const running = useRef<AbortController | null>(null);
   const stop = (): void => {
@@ -31,10 +34,12 @@ export function useHearing(): Hearing {
   };
   const start = (request: HearRequest): void => {
     setResult(null);
-    again(request);
+    run(request, true);
   };
-  const again = (request: HearRequest): void => {
+  const again = (request: HearRequest): void => run(request, false);
+  const run = (request: HearRequest, fresh: boolean): void => {
     stop();
+    setFresh(fresh);
     const own = new AbortController();
     running.current = own;
     setProgress(0);
@@ -47,5 +52,5 @@ export function useHearing(): Hearing {
       });
   };
   useEffect(() => () => running.current?.abort(), []);
-  return { result, progress, start, again, stop, forget };
+  return { result, isFresh, progress, start, again, stop, forget };
 }

@@ -22,6 +22,7 @@ export const source: SourceWords = {
     soundOnly: "Sound tells frequencies only, never how hard something shakes. The speed is typed afterwards.",
     placeIt:
       "Fasten the device firmly to the floor or the seat rail before the drive: what it lies on is what it records. A passenger starts and stops it.",
+    beside: "Beside the motion",
     withSpeed: "Speed from the satellite receiver",
     asking: "The browser asks whether this page may listen: allow it.",
     stop: "Stop",

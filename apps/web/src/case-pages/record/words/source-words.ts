@@ -20,6 +20,7 @@ export interface SourceWords {
     readonly sound: string;
     readonly soundOnly: string;
     readonly placeIt: string;
+    readonly beside: string;
     readonly withSpeed: string;
     readonly asking: string;
     readonly stop: string;
