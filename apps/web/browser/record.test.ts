@@ -1,8 +1,8 @@
 import type { Case } from "@halfturn/casefile";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { accessibilityFaults, clippedTexts } from "./support/check-page.js";
-import { DESK, launch, openDevice, PHONE } from "./support/device.js";
+import { accessibilityFaults, clippedTexts, pseudoTranslate } from "./support/check-page.js";
+import { DESK, launch, openDevice, PHONE, THEMES } from "./support/device.js";
 import { asFile, madeUpDrive } from "./support/road-test.js";
 import { openShop, type Shop } from "./support/shop.js";
 
@@ -44,7 +44,10 @@ test("a recording is opened on a phone, the right part is named, and the case ke
   await page.getByRole("heading", { name: "The propeller shaft's first order" }).waitFor();
   await page.getByText("The vibration follows the propeller shaft's first order").waitFor();
   await page.waitForTimeout(1500);
-  expect(await accessibilityFaults(page)).toEqual([]);
+  for (const theme of THEMES) {
+    await page.evaluate((name) => document.documentElement.setAttribute("data-theme", name), theme);
+    expect(await accessibilityFaults(page), theme).toEqual([]);
+  }
   expect(await clippedTexts(page)).toEqual([]);
   // A peak says what turns at its rate: the shaft turned 30.8 to 40.1 times a second, and no other order passes through there alone.
   await page
@@ -110,5 +113,12 @@ test("what is no recording is refused in words, and nothing else is lost", async
   await page.getByRole("alert").filter({ hasText: "Este archivo no se puede leer" }).waitFor();
   await input.setInputFiles(await asFile(madeUpDrive(document, { gear: document.complaint?.gear ?? "4", shakes: SHAFT }), "drive.wav"));
   await page.getByText("400 muestras por segundo").waitFor();
+  await page.getByText("La propia vibración").tap();
+  await page.getByRole("button", { name: "Nombrar la pieza" }).tap();
+  await page.getByRole("heading", { name: "A qué sigue la vibración" }).waitFor();
+  await page.waitForTimeout(1000);
+  expect(await clippedTexts(page)).toEqual([]);
+  await pseudoTranslate(page);
+  expect(await clippedTexts(page)).toEqual([]);
   expect(faults).toEqual([]);
 });
