@@ -14,6 +14,7 @@ import {
   speedKindOf,
   speedPlaces,
 } from "@halfturn/recordings";
+import { fitsHere } from "./fits-here.js";
 import { hear } from "./hear.js";
 import { pause } from "./in-pieces.js";
 import type { Envelope, HearRequest, HearResult, Look, ReadChannels, SpectrumView } from "./listening-types.js";
@@ -54,6 +55,8 @@ export const listening = {
   read: async (ids: readonly string[], work: number, onProgress: (share: number) => void): Promise<RecordingResult<ReadChannels>> => {
     if (!recording) throw new Error("no recording is open");
     const places = channelPlaces(recording).filter(({ channel }) => ids.includes(channel.id));
+    const fits = fitsHere(recording, places);
+    if (!fits.ok) return fits;
     try {
       const read = await heardChannels(recording, places, workOf(work, onProgress));
       if (!read.ok) return read;

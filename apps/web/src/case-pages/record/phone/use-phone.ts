@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from "react";
 import { recordMicrophone } from "./microphone.js";
 import { askForMotion, watchMotion } from "./motion.js";
 import { motionRecording } from "./motion-recording.js";
+import { screenAwake } from "./screen-awake.js";
 
 export type PhoneKind = "motion" | "sound";
 
@@ -46,24 +47,28 @@ async function begin(kind: PhoneKind, withSpeed: boolean): Promise<Running | nul
 export function usePhone(onTaken: (recording: Recording, kind: PhoneKind) => void) {
   const [state, setState] = useState<PhoneState>({ state: "idle" });
   const running = useRef<Running | null>(null);
+  const sleep = useRef<() => void>(() => undefined);
   useEffect(() => {
     const tick = window.setInterval(() => {
       if (running.current) setState(running.current.look());
     }, TICK_MS);
     return () => {
       window.clearInterval(tick);
+      sleep.current();
       void running.current?.stop();
     };
   }, []);
   const start = async (kind: PhoneKind, withSpeed: boolean): Promise<void> => {
     setState({ state: "asking" });
     const begun = await begin(kind, withSpeed).catch(() => null);
+    if (begun) sleep.current = await screenAwake();
     running.current = begun;
     setState(begun ? begun.look() : { state: "denied" });
   };
   const stop = async (): Promise<void> => {
     const ending = running.current;
     running.current = null;
+    sleep.current();
     const taken = await ending?.stop();
     setState({ state: taken ? "idle" : "silent" });
     if (ending && taken) onTaken(taken, ending.kind);

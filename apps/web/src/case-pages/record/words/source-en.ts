@@ -21,7 +21,7 @@ export const source: SourceWords = {
     sound: "Record sound",
     soundOnly: "Sound tells frequencies only, never how hard something shakes. The speed is typed afterwards.",
     placeIt:
-      "Fasten the device firmly to the floor or the seat rail before the drive: what it lies on is what it records. A passenger starts and stops it.",
+      "Fasten the device firmly to the floor or the seat rail before the drive: what it lies on is what it records. A passenger starts and stops it. Leave this page in front; the screen stays on.",
     beside: "Beside the motion",
     withSpeed: "Speed from the satellite receiver",
     asking: "The browser asks whether this page may listen: allow it.",

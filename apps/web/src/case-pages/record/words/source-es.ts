@@ -21,7 +21,7 @@ export const source: SourceWords = {
     sound: "Grabar sonido",
     soundOnly: "El sonido solo dice frecuencias, nunca con qué fuerza vibra algo. La velocidad se escribe después.",
     placeIt:
-      "Sujete el dispositivo con firmeza al piso o al raíl del asiento antes de salir: graba aquello sobre lo que está. Lo pone en marcha y lo para un acompañante.",
+      "Sujete el dispositivo con firmeza al piso o al raíl del asiento antes de salir: graba aquello sobre lo que está. Lo pone en marcha y lo para un acompañante. Deje esta página delante; la pantalla sigue encendida.",
     beside: "Junto al movimiento",
     withSpeed: "Velocidad del receptor de satélites",
     asking: "El navegador pregunta si esta página puede escuchar: permítalo.",
