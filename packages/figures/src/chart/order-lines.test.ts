@@ -50,6 +50,20 @@ const pictures: fc.Arbitrary<OrderPicture> = fc.record({
 });
 
 describe("order lines", () => {
+  test("in miles an hour the lines are the same lines, and every speed is said in miles", () => {
+    const [metric, miles] = [orderLines(PICTURE, options), orderLines({ ...PICTURE, speedUnit: "mph" }, options)];
+    const said = textsOf(miles).map(({ content }) => content);
+    expect(said.join(" ")).not.toContain("km/h");
+    // 90, 80 and 100 km/h, one mile being 1.609344 km.
+    for (const speed of ["55.9 mph", "49.7", "62.1 mph"]) expect(said.join(" ")).toContain(speed);
+    const frequencies = (svg: string): readonly string[] =>
+      textsOf(svg)
+        .map(({ content }) => content)
+        .filter((text) => /^[0-9.]+ (Wheel|Shaft|Engine)/.test(text));
+    expect(frequencies(miles)).toEqual(frequencies(metric));
+    expect(frequencies(miles)).toHaveLength(9);
+  });
+
   test("no text overlaps another, all is inside, well-formed and made of numbers, whatever turns and however wide", () => {
     const widths = fc.constantFrom(320, 360, 414, 520, 640, 720, 1000);
     const themes = fc.constantFrom<ThemeName>("light", "dark", "print");

@@ -1,3 +1,4 @@
+import { toSi } from "@halfturn/engine/units";
 import { type FigureOptions, type Sheet, sheetOf } from "../figure-options.js";
 import { caption } from "../layout/caption.js";
 import { element } from "../svg/element.js";
@@ -46,10 +47,10 @@ function linesOf({ parts }: OrderPicture, { theme, labels: { numbers } }: Sheet)
 export function orderLines(picture: OrderPicture, options: FigureOptions): string {
   const sheet = sheetOf(options);
   const { labels, theme, left, right } = sheet;
-  const { speedKmh, complaintKmh } = picture;
+  const { speed, complaint, unit } = shownSpeeds(picture);
   const lines = linesOf(picture, sheet);
-  const maxSpeed = Math.ceil((Math.max(speedKmh, complaintKmh?.[1] ?? 0) * BEYOND) / SPEED_STEP) * SPEED_STEP;
-  const yDomain = [0, Math.max(1, ...lines.map(({ high }) => (high * maxSpeed) / speedKmh))] as const;
+  const maxSpeed = Math.ceil((Math.max(speed, complaint?.[1] ?? 0) * BEYOND) / SPEED_STEP) * SPEED_STEP;
+  const yDomain = [0, Math.max(1, ...lines.map(({ high }) => (high * maxSpeed) / speed))] as const;
   const remarks = remarksOf(picture, sheet);
   const head = caption(sheet, 14, labels.frequencyAxis, remarks);
   const top = 14 + head.height + 14;
@@ -62,13 +63,13 @@ export function orderLines(picture: OrderPicture, options: FigureOptions): strin
     xDomain: [0, maxSpeed],
     yDomain,
   });
-  const atEnd = (value: number): number => plot.y((value * maxSpeed) / speedKmh);
+  const atEnd = (value: number): number => plot.y((value * maxSpeed) / speed);
   return figureDocument(sheet, {
     title: labels.orderChart,
     description: [`${remarks}.`, `${lines.map(({ name, value }) => labels.item(name, `${frequency(value, sheet)} Hz`)).join("; ")}.`],
     height: plot.bottom + 50,
     body: [
-      complaintKmh === null ? "" : shade(plot, complaintKmh, sheet),
+      complaint === null ? "" : shade(plot, complaint, sheet),
       head.svg,
       yAxis(plot, sheet, TICKS),
       ...lines.map(({ low, high, colour }) =>
@@ -80,8 +81,8 @@ export function orderLines(picture: OrderPicture, options: FigureOptions): strin
       ...lines.map(({ value, colour, dash }) =>
         line(point(plot.x(0), plot.y(0)), point(plot.right, atEnd(value)), { stroke: colour, "stroke-width": 2, "stroke-dasharray": dash }),
       ),
-      line(point(plot.x(speedKmh), plot.top), point(plot.x(speedKmh), plot.bottom), { stroke: theme.ink, "stroke-width": 1.4 }),
-      ...lines.map(({ value, colour }) => circle(point(plot.x(speedKmh), plot.y(value)), 3, { fill: colour })),
+      line(point(plot.x(speed), plot.top), point(plot.x(speed), plot.bottom), { stroke: theme.ink, "stroke-width": 1.4 }),
+      ...lines.map(({ value, colour }) => circle(point(plot.x(speed), plot.y(value)), 3, { fill: colour })),
       endLabels(
         named.map(({ value, ...label }) => ({ ...label, y: atEnd(value) })),
         plot.right,
@@ -90,17 +91,34 @@ export function orderLines(picture: OrderPicture, options: FigureOptions): strin
         plot.bottom + 8,
         theme,
       ),
-      xAxis(plot, fittingTicks(plot, sheet), labels.roadSpeedAxis, sheet),
+      xAxis(plot, fittingTicks(plot, sheet), labels.roadSpeedAxis.replace(METRIC, unit), sheet),
     ],
   });
 }
 
 const frequency = (value: number, { labels: { numbers } }: Sheet): string => numbers.plain(value, Math.abs(value) < 99.95 ? 1 : 0);
 
-function remarksOf({ speedKmh, complaintKmh }: OrderPicture, { labels }: Sheet): string {
-  const plain = (kmh: number): string => labels.numbers.plain(kmh, Number.isInteger(kmh) ? 0 : 1);
-  const complaint = complaintKmh === null ? [] : [labels.shadedComplaint(plain(complaintKmh[0]), `${plain(complaintKmh[1])} km/h`)];
-  return [labels.numbersAt(`${plain(speedKmh)} km/h`), ...complaint, labels.bandIs95].join(". ");
+const METRIC = "km/h";
+const MILES_PER_KILOMETRE = toSi(1, METRIC) / toSi(1, "mph");
+
+interface ShownSpeeds {
+  readonly speed: number;
+  readonly complaint: OrderPicture["complaintKmh"];
+  readonly unit: NonNullable<OrderPicture["speedUnit"]>;
+}
+
+/** The speeds of a picture in the unit of its axis. */
+function shownSpeeds({ speedKmh, complaintKmh, speedUnit = METRIC }: OrderPicture): ShownSpeeds {
+  if (speedUnit === METRIC) return { speed: speedKmh, complaint: complaintKmh, unit: METRIC };
+  const inMiles = (kmh: number): number => kmh * MILES_PER_KILOMETRE;
+  return { speed: inMiles(speedKmh), complaint: complaintKmh && [inMiles(complaintKmh[0]), inMiles(complaintKmh[1])], unit: speedUnit };
+}
+
+function remarksOf(picture: OrderPicture, { labels }: Sheet): string {
+  const { speed, complaint, unit } = shownSpeeds(picture);
+  const plain = (value: number): string => labels.numbers.plain(value, Number.isInteger(value) ? 0 : 1);
+  const shaded = complaint === null ? [] : [labels.shadedComplaint(plain(complaint[0]), `${plain(complaint[1])} ${unit}`)];
+  return [labels.numbersAt(`${plain(speed)} ${unit}`), ...shaded, labels.bandIs95].join(". ");
 }
 
 /** A complaint felt at a single speed is a band all the same, two pixels wide. */

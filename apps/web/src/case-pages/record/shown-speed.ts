@@ -13,6 +13,12 @@ export const speedWriter =
     return `${numbers.plain(rounded, Number.isInteger(rounded) ? 0 : 1)} ${units === "us" ? "mph" : "km/h"}`;
   };
 
+/** The same of a speed that was measured: whole, since nobody drives to a tenth. */
+export const wholeSpeedWriter =
+  (numbers: Numbers, units: Units): ((kmh: number) => string) =>
+  (kmh) =>
+    units === "us" ? `${numbers.plain(kmh / KMH_PER_MPH, 0)} mph` : `${numbers.plain(kmh, 0)} km/h`;
+
 /** Speeds that people name, in the units that are set; values in km/h. */
 export const usualSpeeds = (units: Units): readonly number[] =>
   units === "us" ? [45, 55, 65, 75].map((mph) => mph * KMH_PER_MPH) : [60, 80, 100, 120];

@@ -7,7 +7,7 @@ import { useWords } from "../../../words/use-words.js";
 import type { Heard } from "../../../worker/listening/listening-types.js";
 import styles from "../record-page.module.css";
 import type { SpeedForm } from "../set-up/speed-form.js";
-import { speedWriter } from "../shown-speed.js";
+import { wholeSpeedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { verdictText } from "./verdict-text.js";
 
@@ -33,8 +33,8 @@ export function VerdictCard({ heard, nameOf, settings, form, onKeep, isKept }: V
   const { listening } = terminal;
   const { json, parts, wheelRate, circumference, notes } = heard;
   const sentence = verdictText(json, parts, nameOf, catalogue);
-  const speedText = speedWriter(numbers, settings.units);
-  const roadSpeed = (turns: number): string => speedText(Math.round(turns * circumference * TO_KMH));
+  const speedText = wholeSpeedWriter(numbers, settings.units);
+  const roadSpeed = (turns: number): string => speedText(turns * circumference * TO_KMH);
   const corrected = json.speedCorrection ?? 0;
   const percent = `${corrected < 0 ? "-" : "+"}${numbers.plain(Math.abs(corrected) * 100, 1)} %`;
   const { verdict } = json;

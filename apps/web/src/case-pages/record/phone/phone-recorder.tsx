@@ -6,7 +6,7 @@ import type { Settings } from "../../../device/settings.js";
 import { useWords } from "../../../words/use-words.js";
 import styles from "../record-page.module.css";
 import type { RecordingFile } from "../recording-file.js";
-import { speedWriter } from "../shown-speed.js";
+import { wholeSpeedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { motionAvailability } from "./motion.js";
 import { usePhone } from "./use-phone.js";
@@ -42,7 +42,7 @@ export function PhoneRecorder({ settings, onTaken }: PhoneRecorderProps) {
           {rate === null ? "" : words.measured(numbers.plain(rate, 0))}
           {speed === undefined
             ? ""
-            : ` ${speed === null ? words.noSpeedYet : words.speedNow(speedWriter(numbers, settings.units)(Math.round(speed * TO_KMH)))}`}
+            : ` ${speed === null ? words.noSpeedYet : words.speedNow(wholeSpeedWriter(numbers, settings.units)(speed * TO_KMH))}`}
         </p>
         <Button kind="main" size="large" onPress={() => void stop()}>
           {words.stop}

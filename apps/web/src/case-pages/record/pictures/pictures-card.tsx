@@ -6,7 +6,7 @@ import type { Settings } from "../../../device/settings.js";
 import { useWords } from "../../../words/use-words.js";
 import type { Heard, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
 import { channelText } from "../set-up/channel-text.js";
-import { speedWriter } from "../shown-speed.js";
+import { wholeSpeedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { OrderMap } from "./order-map.js";
 import { SpectrumView } from "./spectrum-view.js";
@@ -48,7 +48,7 @@ export function PicturesCard({ look, read, heard, stretch, onStretch, nameOf, se
       <Waveform {...{ read, channel, stretch, onStretch, numbers }} theme={settings.theme} />
       <SpectrumView
         {...{ read, channel, stretch, heard, nameOf, catalogue, amplitudeText }}
-        speedText={speedWriter(numbers, settings.units)}
+        speedText={wholeSpeedWriter(numbers, settings.units)}
       />
       {heard?.picture ? (
         <OrderMap

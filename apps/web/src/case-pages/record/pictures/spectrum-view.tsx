@@ -115,7 +115,7 @@ function PeakText({ frequency, heard, nameOf, catalogue, speedText }: SpectrumVi
   return (
     <>
       <p>
-        <strong>{words.peakIs(number(frequency), speedText(Math.round(heard.wheelRate[1] * heard.circumference * TO_KMH)))}</strong>
+        <strong>{words.peakIs(number(frequency), speedText(heard.wheelRate[1] * heard.circumference * TO_KMH))}</strong>
       </p>
       <ul className={styles.list}>
         {found.map(({ part, order, frequency: at }) => (

@@ -94,7 +94,11 @@ function Found({ document, turning, frequency, settings }: FoundProps) {
   const speedText = speedWriter(numbers, settings.units);
   const near = frequency === null ? [] : ordersNear(json, { frequency, within: WITHIN, speedShare: SPEED_SHARE });
   const draw = useCallback(
-    (options: FigureOptions) => orderLines(orderPictureOf(json, document, figureOptions(settings, 0).labels), options),
+    (options: FigureOptions) =>
+      orderLines(
+        { ...orderPictureOf(json, document, figureOptions(settings, 0).labels), speedUnit: settings.units === "us" ? "mph" : "km/h" },
+        options,
+      ),
     [json, document, settings],
   );
   return (
