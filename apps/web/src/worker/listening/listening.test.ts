@@ -30,7 +30,8 @@ async function drive(seconds: number): Promise<Blob> {
     roadNoise: 0.2,
     noiseColour: "white",
     resonance: null,
-    sensor: { rate: RATE, filter: null, noise: 0.01, offset: 0.1, drift: 0, fullScale: null, resolution: 0 },
+    // Gravity lies on the axis, as on that of a phone.
+    sensor: { rate: RATE, filter: null, noise: 0.01, offset: 9.8, drift: 0, fullScale: null, resolution: 0 },
     axes: 1,
     log: { interval: 0.5, lag: 0, resolution: 0, scale: 0, noise: 0.02 },
     tachometer: null,
@@ -81,6 +82,8 @@ test("names the order whichever way the speed is known", async () => {
     if (!answer.ok) throw new Error(`${choice.kind}: ${JSON.stringify(answer)}`);
     expect(answer.heard.json.verdict, choice.kind).toMatchObject({ part: "propeller-shaft", order: 2 });
     expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+    // Gravity is no vibration: a tone of 1 m/s^2 beside noise of 0.2 m/s^2 RMS is most of what shakes.
+    expect(answer.heard.json.unexplainedShare, choice.kind).toBeLessThan(0.2);
     const [least, , greatest] = answer.heard.wheelRate.map((rate) => rate * answer.heard.circumference);
     // Driven from 23.2 to 24 m/s; two per cent for blocks that are averaged and for a speed that was typed or followed.
     expect(Math.abs((least ?? 0) / 23.2 - 1)).toBeLessThan(0.02);
@@ -101,7 +104,7 @@ test("the views hold the largest sample and the shaft's line", async () => {
   await opened(30);
   const shape = listening.envelope(0, 0, 30, 100);
   expect([shape?.low.length, shape?.high.length]).toEqual([100, 100]);
-  expect(Math.max(...(shape?.high ?? []))).toBeGreaterThan(1);
+  expect(Math.max(...(shape?.high ?? []))).toBeGreaterThan(9.8 + 1);
   const seen = listening.spectrum(0, 0, 30);
   if (!seen?.ok) throw new Error("no spectrum");
   const { amplitudes, lineSpacing } = seen.value;
