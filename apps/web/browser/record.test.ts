@@ -34,10 +34,9 @@ const gear = (page: Page, card: string, label: string) =>
     .getByText(label, { exact: true });
 
 test("a recording is opened on a phone, the right part is named, and the case keeps it", async () => {
-  const document = twoPiece;
   const { page, faults } = await openDevice(browser, shop.address, { size: PHONE });
-  await openRecord(page, document.id);
-  await page.locator("input[type=file]").setInputFiles(await asFile(madeUpDrive(document, { gear: "5", shakes: SHAFT }), "drive.csv"));
+  await openRecord(page, twoPiece.id);
+  await page.locator("input[type=file]").setInputFiles(await asFile(madeUpDrive(twoPiece, { gear: "5", shakes: SHAFT }), "drive.csv"));
   await page.getByText("400 samples per second").waitFor();
   await gear(page, "drive.csv", "5").tap();
   await page.getByRole("button", { name: "Name the part" }).tap();
@@ -61,9 +60,9 @@ test("a recording is opened on a phone, the right part is named, and the case ke
   await page.getByRole("button", { name: "Keep in the case" }).tap();
   await page.getByText("✓ Kept in the case").waitFor();
   await expect
-    .poll(async () => (await shop.read(document.id)).recordings, { timeout: 5000 })
+    .poll(async () => (await shop.read(twoPiece.id)).recordings, { timeout: 5000 })
     .toMatchObject([{ file: "drive.csv", gear: "5" }]);
-  expect((await shop.read(document.id)).recordings?.[0]?.heard).toMatchObject({
+  expect((await shop.read(twoPiece.id)).recordings?.[0]?.heard).toMatchObject({
     speedFrom: "speed_mps",
     gear: "5",
     verdict: { part: "propeller-shaft", order: 1 },
