@@ -12,7 +12,7 @@ export const source: SourceWords = {
   openAgain: "Open",
   save: "Save as a file",
   remove: "Delete",
-  removeSure: "Delete the file from this device",
+  removeSure: "Delete the file here, and what the case says of it",
   removeNo: "Keep it",
   notKeptOnDevice: "This browser keeps no files: save the recording as a file before the page is closed.",
   phone: {

@@ -12,7 +12,7 @@ export const source: SourceWords = {
   openAgain: "Abrir",
   save: "Guardar como archivo",
   remove: "Borrar",
-  removeSure: "Borrar el archivo de este dispositivo",
+  removeSure: "Borrar el archivo de aquí y lo que el caso dice de él",
   removeNo: "Conservarlo",
   notKeptOnDevice: "Este navegador no conserva archivos: guarde la grabación como archivo antes de cerrar la página.",
   phone: {
