@@ -19,6 +19,8 @@ export interface Judge {
   readonly exact: readonly Slack[];
   readonly amounts: Float64Array;
   readonly moves: Moves;
+  /** The state in which each driveline failed last: candidates that are looked at one after another fail in the same one, so it is tried first. */
+  readonly failedIn: Int32Array;
   /** Margin with nothing done, one a driveline; and which draws fail with nothing done: both serve where a candidate does not touch a driveline. */
   readonly idleMargins: readonly number[];
   readonly idleFails: readonly Uint8Array[];
@@ -36,6 +38,7 @@ export function newJudge(model: CorrectionModel, drawn: DrawnRecords): Judge {
     exact: joints.map(exactly),
     amounts: new Float64Array(model.adjusters.length),
     moves: newMoves(model),
+    failedIn: new Int32Array(joints.length),
   };
   writeMoves(model, bare.amounts, bare.moves);
   const idleMargins = model.drivelines.map((_, d) => drivelineMargin(bare, d));
@@ -98,25 +101,33 @@ export function hardReasons({ model, drawn, placements, moves, amounts }: Judge)
 }
 
 /** Whether a draw fails on a driveline in some state, beyond the slack (one a state and driveline, or one for all states). */
-function drivelineFails(
+function drivelineFails(bare: Bare, d: number, row: number, slack: readonly Slack[]): boolean {
+  const { model, failedIn } = bare;
+  const first = failedIn[d] as number;
+  if (stateFails(bare, d, first, row, slack)) return true;
+  for (let s = 0; s < model.states.length; s++) {
+    if (s !== first && stateFails(bare, d, s, row, slack)) {
+      failedIn[d] = s;
+      return true;
+    }
+  }
+  return false;
+}
+
+function stateFails(
   { model, drawn, limits, placements, scratch, moves }: Bare,
   d: number,
+  s: number,
   row: number,
   slack: readonly Slack[],
 ): boolean {
   const { topology } = model.drivelines[d] as DrivelineModel;
   const placement = placements[d] as Placement;
-  const record = drawn.records[d] as Float64Array;
   const spare = slack[d] as Slack;
-  for (let s = 0; s < model.states.length; s++) {
-    const move = moves[d]?.[s] as Float64Array;
-    if (placeShafts(topology, record, row * topology.layout.stride, move, s, placement) !== PLACED) {
-      if (spare.none) return true;
-      continue;
-    }
-    if (exceeds(limits[d]?.[s] as ChainLimits, placement.directions, move, spare, scratch[d] as ChainScratch)) return true;
-  }
-  return false;
+  const move = moves[d]?.[s] as Float64Array;
+  if (placeShafts(topology, drawn.records[d] as Float64Array, row * topology.layout.stride, move, s, placement) !== PLACED)
+    return spare.none;
+  return exceeds(limits[d]?.[s] as ChainLimits, placement.directions, move, spare, scratch[d] as ChainScratch);
 }
 
 /** Writes the moves of the amounts in `judge.amounts` for the touched drivelines, as `drawFails` needs them. */
