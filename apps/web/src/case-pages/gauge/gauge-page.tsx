@@ -1,6 +1,7 @@
 import { type CaseGauging, latestGaugings, type VehicleSide } from "@halfturn/casefile";
 import { type ReactNode, useEffect, useRef, useState } from "react";
 import type { CasePageProps } from "../case-page.js";
+import { gaugedSince } from "../correct/plan-ground.js";
 import { tiltAvailability } from "./entry/use-tilt.js";
 import styles from "./gauge-page.module.css";
 import { withGauging, withNewGauging } from "./model/keep-reading.js";
@@ -21,7 +22,8 @@ interface Place {
 export function GaugePage({ document, edit, calculation, settings }: CasePageProps) {
   const latest = latestGaugings(document);
   const latestOf = (driveline: number): Place => ({ driveline, gauging: latest[driveline]?.gauging ?? null, isSetUp: false });
-  const [place, setPlace] = useState<Place>(() => latestOf(0));
+  // What was made is there to be gauged again: that is what one came for.
+  const [place, setPlace] = useState<Place>(() => (awaitsProof(document) ? { driveline: 0, gauging: null, isSetUp: false } : latestOf(0)));
   const [side, setSide] = useState<VehicleSide>("left");
   const phone = tiltAvailability();
   const driveline = Math.min(place.driveline, document.drivelines.length - 1);
@@ -90,6 +92,13 @@ export function GaugePage({ document, edit, calculation, settings }: CasePagePro
     </FromTop>
   );
 }
+
+const awaitsProof = (document: CasePageProps["document"]): boolean => {
+  const last = document.corrections?.at(-1);
+  return (
+    last?.state === "made" && last.basis.some(({ driveline }) => driveline === document.drivelines[0]?.id) && !gaugedSince(document, last)
+  );
+};
 
 /** What is opened anew is shown from its top. */
 function FromTop({ view, children }: { readonly view: string; readonly children: ReactNode }) {

@@ -5,6 +5,7 @@ import { Button } from "../../controls/button.js";
 import { Choice } from "../../controls/choice.js";
 import type { Settings } from "../../device/settings.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
+import { StepLink } from "../shared/step-link.js";
 import { SlipAlert } from "./entry/slip-alert.js";
 import { useEntry } from "./entry/use-entry.js";
 import { YokesCard } from "./entry/yokes-card.js";
@@ -79,6 +80,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
     entry.step === null ? (
       <YokesCard document={document} driveline={props.driveline} index={index} nameOf={nameOf} editGauging={editGauging} />
     ) : null;
+  const next = gauging.stage === "after" ? "prove" : "explain";
   const top = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the next place, and what does not fit, come into sight
   useEffect(() => {
@@ -116,6 +118,9 @@ export function ReadingDesk(props: ReadingDeskProps) {
         />
         {isFolded ? alert : null}
         {isSeen ? yokes : null}
+        {entry.step === null && !slip ? (
+          <StepLink kind="main" id={document.id} step={next} label={words.onTo(catalogue.labels.steps[next])} />
+        ) : null}
       </div>
       <div className={styles.joints}>
         <JointsSoFar joints={joints} analysed={analysed} busy={busy} />

@@ -5,7 +5,7 @@ import { Card } from "../../../controls/card.js";
 import { Fold } from "../../../controls/fold.js";
 import { useWords } from "../../../words/use-words.js";
 import { AdjusterForm } from "./adjuster-form.js";
-import { type AdjusterKind, freeId, kindsFor, newAdjuster } from "./new-adjuster.js";
+import { type AdjusterKind, freeId, kindsFor, newAdjuster, usualParts } from "./new-adjuster.js";
 import styles from "./shelf-card.module.css";
 import { shelfWords } from "./shelf-words.js";
 
@@ -31,10 +31,19 @@ export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
     setAdded(id);
     edit((before) => ({ ...before, adjusters: [...(before.adjusters ?? []), newAdjuster(kind, id, driveline, words.kinds[kind])] }));
   };
+  const addUsual = (to: Case["drivelines"][number]) =>
+    edit((before) => (before.adjusters?.length ? before : { ...before, adjusters: usualParts(to, (kind) => words.kinds[kind]) }));
   return (
     <Card title={words.title}>
       <p className={styles.quiet}>{words.help}</p>
-      {adjusters.length === 0 ? <p>{words.empty}</p> : null}
+      {adjusters.length === 0 && driveline ? (
+        <div className={styles.empty}>
+          <p>{words.usualHelp}</p>
+          <Button kind="main" onPress={() => addUsual(driveline)}>
+            {words.usual}
+          </Button>
+        </div>
+      ) : null}
       <div>
         {adjusters.map((adjuster) => (
           <Fold
@@ -55,7 +64,7 @@ export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
           </Fold>
         ))}
       </div>
-      <Fold title={words.add} open={adjusters.length === 0}>
+      <Fold title={words.add}>
         <div className={styles.buttons}>
           {driveline
             ? kindsFor(driveline).map((kind) => (

@@ -4,7 +4,8 @@ import type { AdjusterKind } from "./new-adjuster.js";
 export interface ShelfWords {
   readonly title: string;
   readonly help: string;
-  readonly empty: string;
+  readonly usual: string;
+  readonly usualHelp: string;
   readonly add: string;
   readonly kinds: Readonly<Record<AdjusterKind, string>>;
   /** What a plus means for each kind. */
@@ -44,7 +45,9 @@ export const shelfWords: ByLanguage<ShelfWords> = {
   en: {
     title: "Parts on the shelf",
     help: "What you could fit or move on this vehicle, in the sizes you can lay hands on.",
-    empty: "Nothing on the shelf yet.",
+    usual: "Put the usual parts in",
+    usualHelp:
+      "Nothing on the shelf yet. The usual parts come in common sizes with nothing fitted: put right what differs on this vehicle.",
     add: "Add to the shelf",
     kinds: {
       "axle-wedge": "Axle wedges",
@@ -97,7 +100,9 @@ export const shelfWords: ByLanguage<ShelfWords> = {
   es: {
     title: "Piezas en el estante",
     help: "Lo que podría montar o mover en este vehículo, en las medidas de que dispone.",
-    empty: "Aún no hay nada en el estante.",
+    usual: "Poner las piezas habituales",
+    usualHelp:
+      "Aún no hay nada en el estante. Las piezas habituales vienen en medidas corrientes y sin nada montado: corrija lo que en este vehículo sea distinto.",
     add: "Añadir al estante",
     kinds: {
       "axle-wedge": "Cuñas de eje",

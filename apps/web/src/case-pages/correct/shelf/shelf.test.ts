@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { type Case, examples, restore, serialise } from "@halfturn/casefile";
 import { expect, test } from "vitest";
-import { ADJUSTER_KINDS, freeId, kindsFor, newAdjuster } from "./new-adjuster.js";
+import { ADJUSTER_KINDS, freeId, kindsFor, newAdjuster, usualParts } from "./new-adjuster.js";
 import { formStock, isStocked, otherWay, withStock } from "./stock.js";
 
 const open = (name: string): Case => {
@@ -45,3 +45,20 @@ test("a range becomes its sizes without nought, and sizes become the range by th
   });
   expect(otherWay({ kind: "sizes", sizes: [3, 6, 12] })).toEqual({ kind: "range", minimum: 0, maximum: 12, step: 3 });
 });
+
+test.each(["one-piece", "two-piece", "three-piece", "four-wheel-drive"])(
+  "the usual parts of a %s driveline are taken by the case file, nothing fitted",
+  (name) => {
+    const document = open(name);
+    const [driveline] = document.drivelines;
+    if (!driveline) throw new Error("no driveline");
+    const adjusters = usualParts(driveline, (kind) => kind);
+    const supports = driveline.joints.filter(({ support }) => support).map(({ id }) => id);
+    expect(adjusters.flatMap((part) => (part.kind === "support-drop" ? part.joint : []))).toEqual(supports);
+    expect(adjusters.map((part) => ("fittedMm" in part ? part.fittedMm : "fittedDeg" in part ? part.fittedDeg : null))).toEqual(
+      adjusters.map(() => 0),
+    );
+    const again = restore(serialise({ ...document, adjusters }));
+    expect(again.ok ? again.case.adjusters : again.problems).toEqual(adjusters);
+  },
+);

@@ -31,9 +31,13 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
   const catalogue = catalogueOf(useLanguage());
   const id = document.drivelines[driveline]?.id ?? "";
   const earlier = (document.gauging ?? []).filter((gauging) => gauging.driveline === id);
+  // As it stood before, to be seen and put right; never what gives no road angles.
+  const stands = earlier.at(-1)?.state.wheels ?? null;
   const [stage, setStage] = useState<Stage>(() => stageNow(document, earlier));
-  const [wheels, setWheels] = useState<Wheels | null>(null);
-  const [rideHeight, setRideHeight] = useState<CaseGauging["state"]["rideHeight"]>("normal");
+  const [wheels, setWheels] = useState<Wheels | null>(() => (stands === "hanging" ? null : stands));
+  const [rideHeight, setRideHeight] = useState<CaseGauging["state"]["rideHeight"]>(() =>
+    stands === null || stands === "hanging" ? "normal" : (earlier.at(-1)?.state.rideHeight ?? "normal"),
+  );
   const [gauge, setGauge] = useState<CaseGauge>(() => lastGauge(document.gauging ?? []));
   const [side, setSide] = useState<VehicleSide>(earlier.at(-1)?.readings[0]?.side ?? "left");
   const [asked, setAsked] = useState(false);

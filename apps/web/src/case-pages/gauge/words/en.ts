@@ -77,6 +77,7 @@ export const en: GaugeWords = {
   left: "to read",
   allRead: "Every place is read",
   allReadHelp: "Nothing else is needed. What is listed here would make the result surer.",
+  onTo: (step) => `Go on to ${step}`,
   readIt: "Read it",
   whole: "What is left uncancelled",
 

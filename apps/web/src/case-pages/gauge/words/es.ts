@@ -78,6 +78,7 @@ export const es: GaugeWords = {
   left: "por leer",
   allRead: "Todos los lugares leídos",
   allReadHelp: "No hace falta nada más. Lo que sigue haría más seguro el resultado.",
+  onTo: (step) => `Seguir a ${step}`,
   readIt: "Leerlo",
   whole: "Lo que queda sin compensar",
 

@@ -74,6 +74,7 @@ export interface GaugeWords {
   readonly left: string;
   readonly allRead: string;
   readonly allReadHelp: string;
+  readonly onTo: (step: string) => string;
   readonly readIt: string;
   readonly whole: string;
 
