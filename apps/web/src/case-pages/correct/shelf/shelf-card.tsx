@@ -64,7 +64,7 @@ export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
           </Fold>
         ))}
       </div>
-      <Fold title={words.add}>
+      <Fold title={words.add} open={adjusters.length === 0}>
         <div className={styles.buttons}>
           {driveline
             ? kindsFor(driveline).map((kind) => (
