@@ -19,7 +19,6 @@ export {
 export { type RecordedSpeed, recordedSpeed, speedKindOf, speedPlaces, type Tachometer, tachoPart } from "./road-test/recorded-speed.js";
 export { type EvenChannel, type EvenMethod, evenChannel } from "./timing/even-channel.js";
 export { type SlowChannel, slowChannel } from "./timing/slow-channel.js";
-export type { TimingWork } from "./timing/timing-work.js";
 export { type UffForm, writeUff } from "./uff/write-uff.js";
 export type { WavEncoding } from "./wav/wav-encoding.js";
 export { type WavForm, writeWav } from "./wav/write-wav.js";

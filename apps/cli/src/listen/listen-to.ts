@@ -9,10 +9,11 @@ import {
 } from "@halfturn/casefile";
 import { type Attribution, type AttributionInput, attribute, type RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
-import type { LongWork } from "@halfturn/engine/uncertainty";
-import { followedSpeed, middleSpeed, type SpeedRange, type TimingWork } from "@halfturn/recordings";
+import { type LongWork, type PausedWork, partOfWork } from "@halfturn/engine/uncertainty";
+import { followedSpeed, middleSpeed, type SpeedRange } from "@halfturn/recordings";
 import { type Catalogue, problemText, signalFaultText } from "@halfturn/words";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
+import { pause } from "../program/pause.js";
 import { type OpenRoadTest, openRoadTest } from "./open-road-test.js";
 import type { Refusal } from "./refusal.js";
 import { speedSource } from "./speed-source.js";
@@ -70,12 +71,7 @@ interface Opened {
 }
 
 async function heard(request: ListenRequest, { opened, other }: Opened, words: Catalogue, work: LongWork): Promise<Heard | Refusal> {
-  const part = (from: number, to: number): TimingWork => ({
-    // A timer, not a promise: the interrupt has to get its turn.
-    pause: () => new Promise((resolve) => setTimeout(resolve)),
-    signal: work.signal,
-    onProgress: work.onProgress && ((share) => work.onProgress?.(from + share * (to - from))),
-  });
+  const part = (from: number, to: number): PausedWork => partOfWork({ ...work, pause }, from, to);
   // The speed first: without one nothing can be answered, and the samples need not be read.
   const speed = await speedSource(other, request.speedFrom, words, part(0, SPEED_READ - SAMPLES_READ));
   if (speed !== null && !speed.ok) return speed;

@@ -1,6 +1,7 @@
 import type { SpeedSource } from "@halfturn/casefile";
 import type { Finding } from "@halfturn/engine/findings";
-import { findChannel, recordedSpeed, speedKindOf, speedPlaces, type TimingWork, tachoPart } from "@halfturn/recordings";
+import type { PausedWork } from "@halfturn/engine/uncertainty";
+import { findChannel, recordedSpeed, speedKindOf, speedPlaces, tachoPart } from "@halfturn/recordings";
 import type { Catalogue } from "@halfturn/words";
 import { BAD_USE } from "../program/exit-code.js";
 import type { OpenRoadTest } from "./open-road-test.js";
@@ -19,7 +20,7 @@ export async function speedSource(
   { recording, path, settings }: OpenRoadTest,
   column: string | undefined,
   words: Catalogue,
-  work: TimingWork,
+  work: PausedWork,
 ): Promise<ReadSpeed | Refusal | null> {
   const found = column === undefined ? null : findChannel(recording, column);
   if (found !== null && !found.ok) return faultRefusal(found, path, words);

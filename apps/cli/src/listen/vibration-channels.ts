@@ -1,6 +1,7 @@
 import type { RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
-import { channelPlaces, findChannel, hearablePlaces, heardChannels, recordedChannel, type TimingWork } from "@halfturn/recordings";
+import type { PausedWork } from "@halfturn/engine/uncertainty";
+import { channelPlaces, findChannel, hearablePlaces, heardChannels, recordedChannel } from "@halfturn/recordings";
 import type { Catalogue } from "@halfturn/words";
 import { BAD_USE } from "../program/exit-code.js";
 import type { OpenRoadTest } from "./open-road-test.js";
@@ -19,7 +20,7 @@ export async function vibrationChannels(
   { recording, path }: OpenRoadTest,
   named: string | undefined,
   words: Catalogue,
-  work: TimingWork,
+  work: PausedWork,
 ): Promise<VibrationChannels | Refusal> {
   const found = named === undefined ? null : findChannel(recording, named);
   if (found !== null && !found.ok) return faultRefusal(found, path, words);

@@ -1,8 +1,9 @@
 import type { Case } from "@halfturn/casefile";
 import type { SignalResult } from "@halfturn/engine/signal";
-import type { LongWork } from "@halfturn/engine/uncertainty";
+import { inPieces, type LongWork } from "@halfturn/engine/uncertainty";
 import { figureLabelsOf, vibrationMap, vibrationPictureSteps } from "@halfturn/figures";
 import type { Catalogue } from "@halfturn/words";
+import { pause } from "../program/pause.js";
 import type { Heard } from "./listen-to.js";
 
 /** Wide enough for a page and a screen. */
@@ -16,11 +17,6 @@ export async function vibrationFigure(
   { signal }: LongWork,
 ): Promise<SignalResult<string>> {
   const labels = figureLabelsOf(language);
-  const steps = vibrationPictureSteps(heard, document, labels);
-  for (let step = steps.next(); ; step = steps.next()) {
-    if (step.done) return step.value.ok ? { ok: true, value: vibrationMap(step.value.value, { labels, width: WIDTH }) } : step.value;
-    // A timer, not a promise: the interrupt has to get its turn.
-    await new Promise((resolve) => setTimeout(resolve));
-    signal?.throwIfAborted();
-  }
+  const picture = await inPieces(vibrationPictureSteps(heard, document, labels), { signal, pause });
+  return picture.ok ? { ok: true, value: vibrationMap(picture.value, { labels, width: WIDTH }) } : picture;
 }

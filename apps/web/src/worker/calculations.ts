@@ -13,14 +13,12 @@ import {
 import { type Change, type PlanOptions, plan, predict } from "@halfturn/engine/correction";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { FULL_DRAWS } from "./draws.js";
+import { pause } from "./pause.js";
 import type { ReportRequest } from "./report-calculations.js";
 
 /** The same numbers for the same case, on every device. */
 const SEED = 1;
 const settings = (draws: number) => ({ defaults: DEFAULT_LIMITS, draws, seed: SEED });
-
-/** Lets a message in between two pieces of work, so that a stop is seen within a piece. */
-const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 const stopped = new Set<number>();
 const stopSignal = (work: number) => ({

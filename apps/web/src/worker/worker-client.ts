@@ -42,7 +42,6 @@ export const makeCase = (wanted: NewCase): Promise<Case> => quick().newCase(want
 
 export const caseText = (document: Case): Promise<string> => quick().serialise(document);
 
-/** A case from the text of its file, checked by the schema. */
 /** What the corrections that were gauged again teach about lengths and arms. */
 export const taughtBy = (document: Case): Promise<Answer<"taught">> => thorough().taught(document);
 
@@ -52,6 +51,7 @@ export const reportCase = (document: Case, request: ReportRequest): Promise<Answ
 /** Every correction of the case with the results of the gaugings on both sides of it. */
 export const correctionsOf = (document: Case): Promise<Answer<"corrections">> => thorough().corrections(document);
 
+/** A case from the text of its file, checked by the schema. */
 export const restoreCase = (text: string): Promise<Restored> => quick().restore(text);
 
 export interface PlanWork {

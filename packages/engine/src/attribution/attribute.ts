@@ -1,5 +1,5 @@
 import { type SignalResult, signalFault, signalValue } from "../signal/signal-fault.js";
-import type { LongWork } from "../uncertainty/index.js";
+import { inPieces, type PausedWork, scaledSteps } from "../uncertainty/index.js";
 import type { Attribution } from "./attribution.js";
 import { channelFindings } from "./channel-findings.js";
 import { contributionsOf, probabilitiesOf } from "./contributions.js";
@@ -10,13 +10,9 @@ import type { AttributionInput } from "./input.js";
 import { believed, type RunReading, readRun } from "./read-run.js";
 import { passedResonance, type Resonance, ringing } from "./resonance.js";
 import { prepareRun } from "./run.js";
-import { scaledSteps } from "./scaled-steps.js";
 import { type ChannelCheck, checkChannel } from "./sensor-checks.js";
 import { settleSlip, slipOf } from "./settle-slip.js";
 import { verdictOf } from "./verdict.js";
-
-/** Lets others run: a timer's turn, handed in because the engine knows no clock. */
-export type Pause = () => Promise<void>;
 
 /**
  * Says which order of which part a vibration follows. All orders that the recording can show are fitted together, block by block of equal turns; what they
@@ -25,20 +21,8 @@ export type Pause = () => Promise<void>;
  * Faults: signal.no-samples, signal.bad-rate, signal.lengths-differ, signal.not-finite, signal.too-short, attribution.not-turning, attribution.no-orders
  * (none that the recording can show).
  */
-export async function attribute(
-  input: AttributionInput,
-  work: LongWork & { readonly pause?: Pause | undefined } = {},
-): Promise<SignalResult<Attribution>> {
-  const steps = attributionSteps(input);
-  const pause = work.pause ?? (() => Promise.resolve());
-  for (let step = steps.next(); ; step = steps.next()) {
-    if (step.done) return step.value;
-    work.signal?.throwIfAborted();
-    work.onProgress?.(step.value);
-    await pause();
-    work.signal?.throwIfAborted();
-  }
-}
+export const attribute = (input: AttributionInput, work: PausedWork = {}): Promise<SignalResult<Attribution>> =>
+  inPieces(attributionSteps(input), work);
 
 /** Shares of the work: looking at the samples, following the speed, finding what slips. */
 const CHECKED = 0.1;

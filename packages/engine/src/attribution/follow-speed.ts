@@ -1,11 +1,11 @@
 import { followRidge } from "../signal/ridge.js";
 import { type ShaftAngle, shaftAngleFromSpeeds } from "../signal/shaft-angle.js";
+import { scaledSteps } from "../uncertainty/index.js";
 import type { ReferenceShaft } from "./input.js";
 import { lockPhase } from "./lock-phase.js";
 import type { OrderLine } from "./order-lines.js";
 import { FINENESS, type Peak, peaksNear, resolution, type WhitenedMap, whitenedMap } from "./peaks.js";
 import type { Run } from "./run.js";
-import { scaledSteps } from "./scaled-steps.js";
 
 /** One way to read a recording whose speed is known loosely only: every order lies at `scale` times its place. */
 export interface Reading {

@@ -1,4 +1,4 @@
-export { attribute, attributionSteps, type Pause } from "./attribute.js";
+export { attribute, attributionSteps } from "./attribute.js";
 export * from "./attribution.js";
 export * from "./attribution-finding.js";
 export type { BlockPlace } from "./fit-run.js";

@@ -1,9 +1,9 @@
 import { type OrderMap, orderMapsSteps } from "../signal/order-map.js";
 import { overNoise } from "../signal/ridge.js";
 import type { ShaftAngle } from "../signal/shaft-angle.js";
+import { scaledSteps } from "../uncertainty/index.js";
 import { presence } from "./cause-probabilities.js";
 import type { Run } from "./run.js";
-import { scaledSteps } from "./scaled-steps.js";
 
 /** Turns of the wheel in a block of the map. */
 const TURNS = 16;

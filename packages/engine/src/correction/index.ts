@@ -13,6 +13,5 @@ export type { LimitKind, LimitUse } from "./search/chain-limits.js";
 export type { ContinuousOptimum } from "./search/continuous-optimum.js";
 export { instructionsFor } from "./search/instructions-for.js";
 export type { StateLimitUse } from "./search/limit-report.js";
-export type { Pause } from "./search/pause.js";
 export { AXLE_KINDS, MAXIMUM_COMBINATIONS, plan, planSteps } from "./search/plan.js";
 export * from "./search/plan-result.js";

@@ -1,4 +1,5 @@
 export * from "./distribution.js";
+export * from "./in-pieces.js";
 export * from "./interval.js";
 export * from "./joint-normal.js";
 export * from "./long-work.js";

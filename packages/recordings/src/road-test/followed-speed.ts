@@ -1,7 +1,7 @@
 import { type AttributionInput, type ReferenceShaft, ridgeReference } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import { type RidgeSettings, type RidgeSpeed, speedFromVibrationSteps } from "@halfturn/engine/signal";
-import type { TimingWork } from "../timing/timing-work.js";
+import type { PausedWork } from "@halfturn/engine/uncertainty";
 import type { RecordedSpeed } from "./recorded-speed.js";
 
 /** Road speeds, m/s, between which the drive was. */
@@ -38,7 +38,7 @@ export async function followedSpeed(
   { channels, parts }: AttributionInput,
   circumference: number,
   range: SpeedRange,
-  work: TimingWork,
+  work: PausedWork,
 ): Promise<Followed | null> {
   const [channel] = channels;
   if (channel === undefined) return null;
@@ -73,7 +73,7 @@ const inShaft = ({ slowest, fastest }: SpeedRange, turnsPerMetre: number): Speed
 async function ridgeOf(
   samples: AttributionInput["channels"][number]["samples"],
   asked: RidgeSettings,
-  { signal, pause }: TimingWork,
+  { signal, pause }: PausedWork,
 ): Promise<RidgeSpeed | null> {
   // What would lie above half the rate folds back, and draws no ridge of its own.
   if (Math.max(...asked.orders) * asked.fastest > Math.PI * samples.rate) return null;

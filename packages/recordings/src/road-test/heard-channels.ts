@@ -1,6 +1,7 @@
 import type { RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import { readerOf, type TimeSignal } from "@halfturn/engine/signal";
+import { partOfWork } from "@halfturn/engine/uncertainty";
 import type { ChannelQuantity } from "../channels/unit-table.js";
 import { type ChannelPlace, channelPlaces } from "../find-channel.js";
 import type { Channel, Recording } from "../recording.js";
@@ -50,8 +51,7 @@ export async function heardChannels(
         got: channel.unit ?? channel.quantity,
         expected: "m/s^2, g",
       });
-    const onProgress = work.onProgress && ((done: number) => work.onProgress?.((k + done) / wanted.length));
-    const even = await evenChannel(recording, track, index, { ...work, onProgress });
+    const even = await evenChannel(recording, track, index, partOfWork(work, k / wanted.length, (k + 1) / wanted.length));
     if (!even.ok) return even;
     read.push({ place, even: even.value, run: longest(even.value.runs) });
   }

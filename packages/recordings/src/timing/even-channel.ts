@@ -1,11 +1,11 @@
 import type { Finding } from "@halfturn/engine/findings";
 import type { TimeSignal } from "@halfturn/engine/signal";
+import { inPieces, type PausedWork } from "@halfturn/engine/uncertainty";
 import type { Recording } from "../recording.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
 import { gatherSamples } from "./gather-samples.js";
 import { cubicAt } from "./interpolate.js";
 import { isCoarse, runStart, type StampSteps, type SteadyRun, stampSteps } from "./stamp-steps.js";
-import { inPieces, type TimingWork } from "./timing-work.js";
 import { type Stamped, withoutRepeats } from "./without-repeats.js";
 
 /** How a channel came to even steps: as it was, by counting its samples, or by interpolation at its stamps. */
@@ -40,7 +40,7 @@ export async function evenChannel(
   recording: Recording,
   track: number,
   channel: number,
-  work: TimingWork = {},
+  work: PausedWork = {},
 ): Promise<RecordingResult<EvenChannel>> {
   const gathered = await gatherSamples(recording, track, channel, work);
   if (!gathered.ok) return gathered;

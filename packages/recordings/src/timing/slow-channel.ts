@@ -1,7 +1,7 @@
+import type { PausedWork } from "@halfturn/engine/uncertainty";
 import type { Clock, Recording } from "../recording.js";
 import { type RecordingResult, recordingValue } from "../recording-result.js";
 import { gatherSamples, type Samples } from "./gather-samples.js";
-import type { TimingWork } from "./timing-work.js";
 import { withoutRepeats } from "./without-repeats.js";
 
 /** A channel as it was taken: times that rise, and values. */
@@ -16,7 +16,7 @@ export async function slowChannel(
   recording: Recording,
   track: number,
   channel: number,
-  work: TimingWork = {},
+  work: PausedWork = {},
 ): Promise<RecordingResult<SlowChannel>> {
   const gathered = await gatherSamples(recording, track, channel, work);
   if (!gathered.ok) return gathered;

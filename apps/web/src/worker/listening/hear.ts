@@ -1,9 +1,9 @@
 import { attributionToJson } from "@halfturn/casefile";
 import { type Attribution, type AttributionInput, attribute } from "@halfturn/engine/attribution";
-import type { LongWork } from "@halfturn/engine/uncertainty";
+import { inPieces, type LongWork, partOfWork } from "@halfturn/engine/uncertainty";
 import { figureLabelsOf, vibrationPictureSteps } from "@halfturn/figures";
 import { type HeardChannels, type Recording, recordedChannel } from "@halfturn/recordings";
-import { inPieces, partOf, pause } from "./in-pieces.js";
+import { pause } from "../pause.js";
 import type { HearRequest, HearResult } from "./listening-types.js";
 import { preparedInput } from "./speed-of-request.js";
 import { stretchOf } from "./views.js";
@@ -18,19 +18,19 @@ export async function hear(recording: Recording, channels: HeardChannels, reques
   const [first] = heard;
   // A programmer's error: channels are read before they are listened to.
   if (!first) throw new RangeError("no channel was read");
-  const prepared = await preparedInput(recording, first.run, heard.map(recordedChannel), request, partOf(work, 0, SPEED));
+  const prepared = await preparedInput(recording, first.run, heard.map(recordedChannel), request, partOfWork(work, 0, SPEED));
   if (!prepared.ok) return prepared;
   const { input, powertrain, gear, notes } = prepared;
-  const found = await attribute(input, { ...partOf(work, SPEED, ATTRIBUTED), pause });
+  const found = await attribute(input, { ...partOfWork(work, SPEED, ATTRIBUTED), pause });
   if (!found.ok) return { ok: false, why: "signal", fault: found };
   const names = heard.map(({ place }) => place.channel.id);
   const circumference = powertrain.circumference.value;
   const json = attributionToJson(found.value, { channels: names, circumference, findings: [...prepared.findings, ...channels.findings] });
   const labels = figureLabelsOf(language);
-  const drawn = await inPieces(
-    vibrationPictureSteps({ attribution: found.value, input, names }, document, labels),
-    partOf(work, ATTRIBUTED, 1),
-  );
+  const drawn = await inPieces(vibrationPictureSteps({ attribution: found.value, input, names }, document, labels), {
+    ...partOfWork(work, ATTRIBUTED, 1),
+    pause,
+  });
   return {
     ok: true,
     heard: {

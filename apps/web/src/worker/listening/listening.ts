@@ -14,9 +14,9 @@ import {
   speedKindOf,
   speedPlaces,
 } from "@halfturn/recordings";
+import { pause } from "../pause.js";
 import { fitsHere } from "./fits-here.js";
 import { hear } from "./hear.js";
-import { pause } from "./in-pieces.js";
 import type { Envelope, HearRequest, HearResult, Look, ReadChannels, SpectrumView } from "./listening-types.js";
 import { envelopeOf, spectrumOf, stretchOf } from "./views.js";
 

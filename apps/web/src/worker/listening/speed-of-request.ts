@@ -4,7 +4,7 @@ import type { Finding, RecordingFault } from "@halfturn/engine/findings";
 import { readerOf, type SignalFault, type TimeSignal } from "@halfturn/engine/signal";
 import type { LongWork } from "@halfturn/engine/uncertainty";
 import { channelPlaces, followedSpeed, middleSpeed, type Recording, recordedSpeed } from "@halfturn/recordings";
-import { pause } from "./in-pieces.js";
+import { pause } from "../pause.js";
 import type { HearRequest, SpeedChoice } from "./listening-types.js";
 
 /** A speedometer may be out by this share, and a driver wanders off a speed (common practice, no source). */

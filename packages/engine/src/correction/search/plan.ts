@@ -1,5 +1,5 @@
 import { disturbingJoints, isBetween } from "../../kinematics/index.js";
-import type { LongWork } from "../../uncertainty/index.js";
+import { inPieces, type PausedWork, scaledSteps } from "../../uncertainty/index.js";
 import { planInstructions } from "../consequence/plan-instructions.js";
 import type { AdjusterModel } from "../geometry/adjuster-model.js";
 import { type CorrectionModel, correctionModel, refusals } from "../geometry/correction-model.js";
@@ -24,7 +24,6 @@ import { type ContinuousOptimum, continuousOptimum } from "./continuous-optimum.
 import { hardReasons, type Judge, newJudge } from "./judge.js";
 import { limitReport, type StateLimitUse } from "./limit-report.js";
 import { type MarginTable, marginTable } from "./margin-table.js";
-import type { Pause } from "./pause.js";
 import type { Plan, PlanOptions, PlanResult, RankedChoice } from "./plan-result.js";
 import { compareByEffect, compareKeys, helpsMore, type KeyOrder } from "./rank-key.js";
 
@@ -48,21 +47,8 @@ export const AXLE_KINDS: readonly AdjusterKind[] = ["axle-wedge", "link-length",
  * shaft not gauged, is left out with all that moves it. Refuses with reasons when nothing is left, and on a phasing not measured.
  * Rejects with the signal's own reason when stopped, within 100 ms.
  */
-export async function plan(
-  input: CorrectionInput,
-  options: PlanOptions = {},
-  work: LongWork & { readonly pause?: Pause } = {},
-): Promise<Outcome<PlanResult>> {
-  const steps = planSteps(input, options);
-  const pause = work.pause ?? (() => Promise.resolve());
-  for (let step = steps.next(); ; step = steps.next()) {
-    if (step.done) return step.value;
-    work.signal?.throwIfAborted();
-    work.onProgress?.(step.value);
-    await pause();
-    work.signal?.throwIfAborted();
-  }
-}
+export const plan = (input: CorrectionInput, options: PlanOptions = {}, work: PausedWork = {}): Promise<Outcome<PlanResult>> =>
+  inPieces(planSteps(input, options), work);
 
 /** The work of `plan` in pieces of some 20 ms; every `next` yields the share done. */
 export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): Generator<number, Outcome<PlanResult>> {
@@ -81,7 +67,7 @@ export function* planSteps(input: CorrectionInput, options: PlanOptions = {}): G
   const standing = standingReasons(judge);
   if (standing.length > 0) return failure(...standing);
   yield 0;
-  const table = yield* scaled(marginTable(judge, space), TABLE_SHARE / space.size);
+  const table = yield* scaledSteps(marginTable(judge, space), 0, TABLE_SHARE / space.size);
   const ranked = yield* ranking(judge, space, table, count, () => true);
   const single = yield* ranking(judge, space, table, 1, ({ adjusters }) => adjusters.length === 1, compareByEffect);
   const noAxle = yield* ranking(judge, space, table, 1, (subset) => subset.adjusters.length > 0 && !touchesAxle(model, subset));
@@ -190,13 +176,6 @@ function standingReasons(judge: Judge): readonly Reason[] {
 
 const tightestOf = (uses: readonly StateLimitUse[]): StateLimitUse | null =>
   uses.reduce<StateLimitUse | null>((least, use) => (least && least.margin <= use.margin ? least : use), null);
-
-function* scaled<Result>(steps: Generator<number, Result>, factor: number): Generator<number, Result> {
-  for (let step = steps.next(); ; step = steps.next()) {
-    if (step.done) return step.value;
-    yield step.value * factor;
-  }
-}
 
 /** Late work cannot say how far it is. */
 function* progressing<Result>(steps: Generator<void, Result>): Generator<number, Result> {
