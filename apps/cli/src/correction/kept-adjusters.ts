@@ -1,17 +1,6 @@
 import { suggestionFor } from "@halfturn/casefile";
-import { type Adjuster, type AdjusterKind, AXLE_KINDS } from "@halfturn/engine/correction";
+import { ADJUSTER_KINDS, type Adjuster, AXLE_KINDS } from "@halfturn/engine/correction";
 import type { Catalogue } from "@halfturn/words";
-
-/** Spelled out so that a kind which the case has none of may be named too. */
-const KINDS = [
-  "axle-wedge",
-  "support-drop",
-  "support-shift",
-  "mount-spacer",
-  "ride-height",
-  "rephase",
-  "link-length",
-] as const satisfies readonly AdjusterKind[];
 
 /** All that moves the axle, in one word. */
 const AXLE = "axle";
@@ -20,10 +9,10 @@ export type KeptAdjusters =
   | { readonly ok: true; readonly keep: readonly string[] }
   | { readonly ok: false; readonly lines: readonly string[] };
 
-/** What `--keep` means: adjusters by id, by kind, or all of the axle's. An id that is also such a word means the adjuster. */
+/** What `--keep` means: adjusters by id, by kind (also one that the case has none of), or all of the axle's. An id that is also such a word means the adjuster. */
 export function keptAdjusters(typed: readonly string[], adjusters: readonly Adjuster[], { terminal, numbers }: Catalogue): KeptAdjusters {
   const ids = adjusters.map(({ id }) => id);
-  const allowed = [...new Set([...ids, ...KINDS, AXLE])];
+  const allowed = [...new Set([...ids, ...ADJUSTER_KINDS, AXLE])];
   const lines = typed
     .filter((word) => !allowed.includes(word))
     .map((word) => {

@@ -1,4 +1,4 @@
-import { type Adjuster, amountsOf, type Change, type CorrectionInput, exceedsFitted } from "@halfturn/engine/correction";
+import { type Adjuster, amountsOf, type Change, type CorrectionInput, exceedsFitted, mountingOf } from "@halfturn/engine/correction";
 import { parseQuantity } from "@halfturn/engine/units";
 import { suggestionFor } from "../problems/index.js";
 import { type FileUnit, fileUnitOf, writtenAmount } from "./amounts.js";
@@ -102,10 +102,3 @@ export function isStocked({ adjusterId, amount }: Change, input: CorrectionInput
   if (!adjuster || adjuster.kind === "rephase") return true;
   return [0, ...amountsOf(adjuster, mountingOf(adjuster, input))].some((size) => Math.abs(size - amount) <= SAME_SIZE);
 }
-
-const mountingOf = (adjuster: Adjuster, { drivelines }: CorrectionInput) =>
-  adjuster.kind === "support-drop"
-    ? (drivelines
-        .find(({ driveline }) => driveline.id === adjuster.drivelineId)
-        ?.supports.find(({ jointId }) => jointId === adjuster.jointId)?.mounted ?? null)
-    : null;

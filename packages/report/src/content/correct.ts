@@ -1,4 +1,5 @@
 import { comparisonView, figureLabelsOf } from "@halfturn/figures";
+import { probabilityBound } from "@halfturn/words";
 import type { Block, Cell, Column, Facts, Section, Table } from "./blocks.js";
 import { comparedQuantities, quantityCell } from "./compared-quantities.js";
 import { stepBlocks } from "./correction-steps.js";
@@ -9,13 +10,12 @@ import { foretoldPicture, gaugedPicture } from "./predicted-picture.js";
 
 /** Beside the names and what was before, a page has room for this many states; more go into a table of their own. */
 const STATES_ACROSS = 3;
-/** A chance from draws is never certain: beyond these it is said as a bound. */
-const NEARLY_ALL = 0.995;
-const HARDLY_ANY = 0.005;
 
 function chanceText({ record, words, numbers, catalogue }: CorrectionSubject): string {
-  const share = (chance: number): string =>
-    chance >= NEARLY_ALL ? words.correct.nearlyAll : chance < HARDLY_ANY ? words.correct.hardlyAny : numbers.share(chance);
+  const share = (chance: number): string => {
+    const bound = probabilityBound(chance);
+    return bound === null ? numbers.share(chance) : bound === "above" ? words.correct.nearlyAll : words.correct.hardlyAny;
+  };
   const { probabilityWithin: within, probabilityOfLimits: ofLimits } = record;
   if (within === undefined) return words.correct.chanceNotAsked;
   if (within !== null) return words.correct.chanceOf(share(within));

@@ -1,49 +1,10 @@
 import { CASE_FORMAT, CASE_VERSION } from "@halfturn/casefile";
-import type { Limit, LimitSet } from "@halfturn/engine/limits";
-import { type Catalogue, limitSourceText } from "@halfturn/words";
+import { type Catalogue, limitRows } from "@halfturn/words";
 import type { ReportWords } from "../words/index.js";
-import type { Block, Cell } from "./blocks.js";
+import type { Block } from "./blocks.js";
 import { dayText } from "./day-text.js";
-import { degreesText } from "./estimates.js";
 import type { ReportInput } from "./report-input.js";
 import type { Subject } from "./subject.js";
-
-type NamedLimit = readonly [name: string, value: string, source: string];
-
-function limitRows(
-  limits: LimitSet,
-  kinds: readonly (keyof LimitSet["jointAngle"])[],
-  words: ReportWords,
-  catalogue: Catalogue,
-): readonly (readonly Cell[])[] {
-  const names = words.limitNames;
-  const { numbers, labels } = catalogue;
-  const angle = (name: string, limit: Limit<number>): NamedLimit => [
-    name,
-    degreesText(limit.value, numbers),
-    limitSourceText(catalogue, limit.source),
-  ];
-  const acceleration = (name: string, limit: Limit<number>): NamedLimit => [
-    name,
-    numbers.acceleration(limit.value),
-    limitSourceText(catalogue, limit.source),
-  ];
-  const rows: readonly NamedLimit[] = [
-    acceleration(names.jointAcceleration, limits.jointAcceleration),
-    ...kinds.flatMap((kind) => [
-      angle(names.jointAngle(labels.jointKinds[kind]), limits.jointAngle[kind]),
-      angle(names.minimumAngle(labels.jointKinds[kind]), limits.minimumAngle[kind]),
-    ]),
-    angle(names.equivalentAngle, limits.equivalentAngle),
-    acceleration(names.drivenAccelerationWarn, limits.drivenAccelerationWarn),
-    acceleration(names.drivenAccelerationOver, limits.drivenAccelerationOver),
-    acceleration(names.inertiaDrive, limits.inertiaDrive),
-    acceleration(names.inertiaCoast, limits.inertiaCoast),
-    angle(names.benchMet, limits.benchMet),
-    angle(names.benchAccepted, limits.benchAccepted),
-  ];
-  return rows.map((row) => row.map((text) => ({ text })));
-}
 
 function limitsTable(subjects: readonly Subject[], catalogue: Catalogue, words: ReportWords): readonly Block[] {
   const limits = subjects[0]?.input.limits;
@@ -58,7 +19,11 @@ function limitsTable(subjects: readonly Subject[], catalogue: Catalogue, words: 
         { label: catalogue.labels.limit, align: "end", weight: 1.2 },
         { label: catalogue.labels.limitSource, align: "start", weight: 4 },
       ],
-      rows: limitRows(limits, kinds, words, catalogue),
+      rows: limitRows(catalogue, limits, kinds, words.limitNames).map(({ name, value, source }) => [
+        { text: name },
+        { text: value },
+        { text: source },
+      ]),
       notes: [words.provenance.limitsLead],
     },
   ];

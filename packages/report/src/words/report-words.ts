@@ -1,3 +1,4 @@
+import type { LimitNames } from "@halfturn/words";
 /** Sentences and headings that only the report needs. Numbers arrive as finished text, unit included. */
 /** The sections Correct and Prove; what the terminal says too stands in the catalogue. */
 export interface CorrectionSectionWords {
@@ -207,18 +208,7 @@ export interface ReportWords {
   };
   readonly limitStated: string;
   readonly limitOf: (joints: string, source: string) => string;
-  readonly limitNames: {
-    readonly jointAcceleration: string;
-    readonly jointAngle: (kind: string) => string;
-    readonly minimumAngle: (kind: string) => string;
-    readonly equivalentAngle: string;
-    readonly drivenAccelerationWarn: string;
-    readonly drivenAccelerationOver: string;
-    readonly inertiaDrive: string;
-    readonly inertiaCoast: string;
-    readonly benchMet: string;
-    readonly benchAccepted: string;
-  };
+  readonly limitNames: LimitNames;
   readonly sureness: { readonly zero: string; readonly heading: (shaft: string) => string; readonly noBudget: string };
   readonly remarks: {
     readonly lead: string;

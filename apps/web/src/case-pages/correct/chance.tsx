@@ -1,19 +1,13 @@
 import type { RankedChoice } from "@halfturn/engine/correction";
-import type { Numbers } from "@halfturn/words";
+import { type Numbers, probabilityBound, probabilityText } from "@halfturn/words";
 import { useWords } from "../../words/use-words.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
 
-/** A chance from draws is never certain: beyond these it is said as a bound. */
-const NEARLY_ALL = 0.995;
-const HARDLY_ANY = 0.005;
-
-function chanceText(share: number, atMost: boolean, numbers: Numbers): string {
-  if (share < HARDLY_ANY) return `< ${numbers.share(0.01)}`;
-  if (atMost) return `≤ ${numbers.share(share)}`;
-  return share >= NEARLY_ALL ? `> ${numbers.share(0.99)}` : numbers.share(share);
-}
+/** A bound from above says nothing against "less than 1 %", which is one itself. */
+const chanceText = (share: number, atMost: boolean, numbers: Numbers): string =>
+  atMost && probabilityBound(share) !== "below" ? `≤ ${numbers.share(share)}` : probabilityText(share, numbers);
 
 /** How likely it is that every limit holds in every state; a chance that leaves the slip spline out of account can only be lower with it. */
 export const Chance = ({ choice, view }: { readonly choice: RankedChoice; readonly view: CorrectionView }) => {

@@ -1,3 +1,4 @@
+import type { LimitNames } from "@halfturn/words";
 import type { ByLanguage } from "../../words/use-words.js";
 
 export interface ExplainWords {
@@ -8,18 +9,7 @@ export interface ExplainWords {
   readonly drawing: string;
   readonly views: { readonly side: string; readonly scale: string; readonly above: string; readonly phasing: string };
   readonly details: string;
-  readonly limitNames: {
-    readonly jointAcceleration: string;
-    readonly jointAngle: (kind: string) => string;
-    readonly minimumAngle: (kind: string) => string;
-    readonly equivalentAngle: string;
-    readonly drivenAccelerationWarn: string;
-    readonly drivenAccelerationOver: string;
-    readonly inertiaDrive: string;
-    readonly inertiaCoast: string;
-    readonly benchMet: string;
-    readonly benchAccepted: string;
-  };
+  readonly limitNames: LimitNames;
   readonly allowed: (least: string, most: string) => string;
   readonly measuredAt: (angle: string) => string;
   readonly atMost: (most: string) => string;

@@ -65,6 +65,18 @@ export interface LinkLength extends Common<"link-length">, OnDriveline {
 
 export type Adjuster = AxleWedge | SupportDrop | SupportShift | MountSpacer | RideHeightChange | Rephase | LinkLength;
 export type AdjusterKind = Adjuster["kind"];
+
+/** Every kind, in the order in which they are offered. */
+export const ADJUSTER_KINDS = [
+  "axle-wedge",
+  "support-drop",
+  "support-shift",
+  "mount-spacer",
+  "ride-height",
+  "rephase",
+  "link-length",
+] as const satisfies readonly AdjusterKind[];
+
 export type AmountUnit = "rad" | "m" | "step";
 
 /** The unit in which an adjuster's amounts are written in the engine. */

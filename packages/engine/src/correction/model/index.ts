@@ -5,6 +5,7 @@ export * from "./correction-driveline.js";
 export * from "./correction-input.js";
 export * from "./limits-in-state.js";
 export * from "./millimetres.js";
+export * from "./mounting-of.js";
 export * from "./reason.js";
 export * from "./stock.js";
 export * from "./vehicle-frame.js";

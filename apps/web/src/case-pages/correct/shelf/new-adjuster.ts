@@ -1,16 +1,7 @@
 import type { Case, CaseAdjuster } from "@halfturn/casefile";
+import { ADJUSTER_KINDS } from "@halfturn/engine/correction";
 
 export type AdjusterKind = CaseAdjuster["kind"];
-
-export const ADJUSTER_KINDS: readonly AdjusterKind[] = [
-  "axle-wedge",
-  "support-drop",
-  "support-shift",
-  "mount-spacer",
-  "ride-height",
-  "rephase",
-  "link-length",
-];
 
 const IDS: Readonly<Record<AdjusterKind, string>> = {
   "axle-wedge": "wedge",

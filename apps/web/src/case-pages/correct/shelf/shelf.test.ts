@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { type Case, examples, restore, serialise } from "@halfturn/casefile";
+import { ADJUSTER_KINDS } from "@halfturn/engine/correction";
 import { expect, test } from "vitest";
-import { ADJUSTER_KINDS, freeId, kindsFor, newAdjuster, usualParts } from "./new-adjuster.js";
+import { freeId, kindsFor, newAdjuster, usualParts } from "./new-adjuster.js";
 import { formStock, isStocked, otherWay, withStock } from "./stock.js";
 
 const open = (name: string): Case => {

@@ -1,17 +1,10 @@
-import { type Adjuster, amountsOf, type Change, type CorrectionInput } from "@halfturn/engine/correction";
+import { type Adjuster, amountsOf, type Change, type CorrectionInput, mountingOf } from "@halfturn/engine/correction";
 
 /** Where the slider of an adjuster can stand: what is in stock and nought, rising, in the engine's unit. */
 export interface Stops {
   readonly adjuster: Adjuster;
   readonly amounts: readonly number[];
 }
-
-const mountingOf = (adjuster: Adjuster, { drivelines }: CorrectionInput) =>
-  adjuster.kind === "support-drop"
-    ? (drivelines
-        .find(({ driveline }) => driveline.id === adjuster.drivelineId)
-        ?.supports.find(({ jointId }) => jointId === adjuster.jointId)?.mounted ?? null)
-    : null;
 
 export const stopsOf = (input: CorrectionInput): readonly Stops[] =>
   input.adjusters.map((adjuster) => ({

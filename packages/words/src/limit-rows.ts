@@ -1,0 +1,44 @@
+import type { Limit, LimitSet } from "@halfturn/engine/limits";
+import { type Radians, radiansToDegrees } from "@halfturn/engine/units";
+import type { Catalogue } from "./catalogue.js";
+import { limitSourceText } from "./limit-source-text.js";
+
+type Kind = keyof LimitSet["jointAngle"];
+
+/** What the limits are called; short on a screen, fuller on paper. */
+export type LimitNames = { readonly [Name in Exclude<keyof LimitSet, "jointAngle" | "minimumAngle">]: string } & {
+  readonly jointAngle: (kind: string) => string;
+  readonly minimumAngle: (kind: string) => string;
+};
+
+export interface LimitRow {
+  readonly name: string;
+  readonly value: string;
+  readonly source: string;
+}
+
+/** Every limit that a verdict on joints of these kinds rests on, in one order wherever it is shown, and where it comes from. */
+export function limitRows(catalogue: Catalogue, limits: LimitSet, kinds: readonly Kind[], names: LimitNames): readonly LimitRow[] {
+  const { numbers, labels } = catalogue;
+  const row = (name: string, value: string, { source }: Limit<number>): LimitRow => ({
+    name,
+    value,
+    source: limitSourceText(catalogue, source),
+  });
+  const angle = (name: string, limit: Limit<Radians>): LimitRow => row(name, numbers.angle(radiansToDegrees(limit.value)), limit);
+  const acceleration = (name: string, limit: Limit<number>): LimitRow => row(name, numbers.acceleration(limit.value), limit);
+  return [
+    acceleration(names.jointAcceleration, limits.jointAcceleration),
+    ...kinds.flatMap((kind) => [
+      angle(names.jointAngle(labels.jointKinds[kind]), limits.jointAngle[kind]),
+      angle(names.minimumAngle(labels.jointKinds[kind]), limits.minimumAngle[kind]),
+    ]),
+    angle(names.equivalentAngle, limits.equivalentAngle),
+    acceleration(names.drivenAccelerationWarn, limits.drivenAccelerationWarn),
+    acceleration(names.drivenAccelerationOver, limits.drivenAccelerationOver),
+    acceleration(names.inertiaDrive, limits.inertiaDrive),
+    acceleration(names.inertiaCoast, limits.inertiaCoast),
+    angle(names.benchMet, limits.benchMet),
+    angle(names.benchAccepted, limits.benchAccepted),
+  ];
+}
