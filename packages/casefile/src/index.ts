@@ -6,6 +6,7 @@ export * from "./examples.js";
 export { caseJsonSchemaText } from "./json-schema.js";
 export * from "./new-case.js";
 export * from "./problems/index.js";
+export { progressOf } from "./progress/progress-of.js";
 export * from "./recording/record-heard.js";
 export { STEEPEST_DEG } from "./restore/face-problems.js";
 export { SHORTEST_MM } from "./restore/length-problems.js";

@@ -1,3 +1,4 @@
+import { progressOf } from "@halfturn/casefile";
 import type { CaseProgress, CaseSummary } from "@halfturn/exchange";
 import type { DeviceCase } from "../device/device-case.js";
 
@@ -24,11 +25,7 @@ const rowOf = ({ id, document, changedAt, waiting, conflicts }: DeviceCase): Cas
   id,
   title: document.title,
   vehicle: document.vehicle?.label ?? null,
-  progress: {
-    gauged: (document.gauging ?? []).length > 0,
-    corrected: (document.corrections ?? []).some(({ state }) => state === "made"),
-    proved: (document.gauging ?? []).some(({ stage }) => stage === "after"),
-  },
+  progress: progressOf(document),
   changedAt: document.updatedAt ?? changedAt,
   here: true,
   waiting: waiting === 1,

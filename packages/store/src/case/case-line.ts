@@ -1,4 +1,4 @@
-import type { Case } from "@halfturn/casefile";
+import { type Case, progressOf } from "@halfturn/casefile";
 import type { CaseSummary } from "@halfturn/exchange";
 import type { CaseRow } from "../schema/tables.js";
 
@@ -12,12 +12,13 @@ const flag = (value: boolean): 0 | 1 => (value ? 1 : 0);
 /** What a list says of a case. */
 export function lineOf(document: Case): Line {
   const label = document.vehicle?.label;
+  const { gauged, corrected, proved } = progressOf(document);
   return {
     title: kept(document.title),
     vehicle: label === undefined || label === "" ? null : kept(label),
-    gauged: flag((document.gauging ?? []).length > 0),
-    corrected: flag((document.corrections ?? []).some(({ state }) => state === "made")),
-    proved: flag((document.gauging ?? []).some(({ stage }) => stage === "after")),
+    gauged: flag(gauged),
+    corrected: flag(corrected),
+    proved: flag(proved),
   };
 }
 

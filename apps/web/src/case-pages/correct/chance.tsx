@@ -1,5 +1,6 @@
 import type { RankedChoice } from "@halfturn/engine/correction";
 import { type Numbers, probabilityBound, probabilityText } from "@halfturn/words";
+import { Meter } from "../../controls/meter.js";
 import { useWords } from "../../words/use-words.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
@@ -18,7 +19,7 @@ export const Chance = ({ choice, view }: { readonly choice: RankedChoice; readon
   return (
     <div className={styles.chance}>
       <span className={styles.big}>{text}</span>
-      <meter className={styles.meter} min={0} max={1} value={share} aria-label={words.allHold} />
+      <Meter share={share} label={words.allHold} />
       <span className={styles.quiet}>
         {words.allHold}
         {choice.probabilityWithin === null ? `, ${words.allHoldUnknown}` : ""}

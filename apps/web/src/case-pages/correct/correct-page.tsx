@@ -3,13 +3,13 @@ import { type Change, instructionsFor } from "@halfturn/engine/correction";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { useMemo, useRef, useState } from "react";
 import { Card } from "../../controls/card.js";
+import { Column } from "../../controls/column.js";
 import { Message } from "../../controls/message.js";
 import { useWords } from "../../words/use-words.js";
 import { predictCase } from "../../worker/worker-client.js";
 import type { CasePageProps } from "../case-page.js";
 import { Answers } from "./answers.js";
 import { ChosenCard } from "./chosen-card.js";
-import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import { type CorrectionView, correctionViewOf } from "./correction-view.js";
 import { PlansCard } from "./plans-card.js";
@@ -28,7 +28,7 @@ export const CorrectPage = (props: CasePageProps) => {
   const last = document.corrections?.at(-1);
   const gauged = (document.gauging?.length ?? 0) > 0;
   return (
-    <div className={styles.page}>
+    <Column>
       {last ? (
         <ChosenCard
           correction={last}
@@ -46,7 +46,7 @@ export const CorrectPage = (props: CasePageProps) => {
         </Card>
       ) : null}
       <ShelfCard document={document} edit={edit} />
-    </div>
+    </Column>
   );
 };
 

@@ -2,6 +2,7 @@ import type { FindingCode } from "@halfturn/engine/findings";
 import { useDeferredValue, useMemo, useState } from "react";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
+import { Column } from "../../controls/column.js";
 import { Message } from "../../controls/message.js";
 import { VerdictMark } from "../../controls/verdict-mark.js";
 import type { Settings } from "../../device/settings.js";
@@ -39,7 +40,7 @@ export const ExplainPage = ({ document, edit, calculation, settings }: CasePageP
   if (!analysed) return <Message title={`${words.working} …`} />;
   if (!subject || !document.gauging?.length) return <Message title={words.notGauged}>{words.notGaugedHelp}</Message>;
   return (
-    <div className={styles.page}>
+    <Column>
       {subjects.length > 1 ? (
         <Choice
           label={words.drivelines}
@@ -49,7 +50,7 @@ export const ExplainPage = ({ document, edit, calculation, settings }: CasePageP
         />
       ) : null}
       <Explained key={subject.analysis.drivelineId} subject={subject} settings={settings} onAccept={accept} />
-    </div>
+    </Column>
   );
 };
 

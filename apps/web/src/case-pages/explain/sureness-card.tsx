@@ -1,4 +1,5 @@
 import { Card } from "../../controls/card.js";
+import { Meter } from "../../controls/meter.js";
 import { useWords } from "../../words/use-words.js";
 import type { Subject } from "../shared/subject.js";
 import styles from "./explain-page.module.css";
@@ -28,7 +29,7 @@ export const SurenessCard = ({ subject: { analysis, catalogue, nameOf } }: { rea
         {analysis.sensitivity.slice(0, SHOWN).map(({ of, path, share }) => (
           <li key={`${path} ${of}`} className={styles.share}>
             <span>{nameIt(of, path)}</span>
-            <meter className={styles.meter} min={0} max={1} value={share} aria-label={nameIt(of, path)} />
+            <Meter share={share} label={nameIt(of, path)} />
             <span>{numbers.share(share)}</span>
           </li>
         ))}

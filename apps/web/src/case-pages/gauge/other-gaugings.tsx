@@ -1,8 +1,9 @@
 import { type Case, latestGaugings } from "@halfturn/casefile";
-import { catalogueOf, drivelineName } from "@halfturn/words";
+import { catalogueOf } from "@halfturn/words";
 import { Button } from "../../controls/button.js";
 import { Choice } from "../../controls/choice.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
+import { DrivelineChoice } from "./driveline-choice.js";
 import styles from "./gauge-page.module.css";
 import { gaugeWords } from "./words/gauge-catalogue.js";
 
@@ -25,14 +26,7 @@ export function OtherGaugings({ document, driveline, index, onDriveline, onGaugi
   return (
     <section className={styles.others} aria-label={words.gaugings}>
       {latestGaugings(document)[driveline]?.gauging === index ? null : <p>{words.older}</p>}
-      {document.drivelines.length > 1 ? (
-        <Choice
-          label={words.driveline}
-          value={String(driveline)}
-          options={document.drivelines.map((_, k) => ({ value: String(k), label: drivelineName(document, k, catalogue) }))}
-          onChange={(value) => onDriveline(Number(value))}
-        />
-      ) : null}
+      <DrivelineChoice document={document} label={words.driveline} driveline={driveline} onDriveline={onDriveline} />
       {own.length > 1 ? (
         <Choice
           label={words.gaugings}

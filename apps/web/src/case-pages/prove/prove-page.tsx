@@ -1,6 +1,7 @@
 import { type CorrectionSubject, correctionSubjects, isProved } from "@halfturn/report/browser";
 import { useMemo } from "react";
 import { Card } from "../../controls/card.js";
+import { Column } from "../../controls/column.js";
 import { Fold } from "../../controls/fold.js";
 import { Message } from "../../controls/message.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
@@ -34,7 +35,7 @@ export const ProvePage = ({ document, settings }: CasePageProps) => {
   const last = subjects.at(-1);
   const earlier = subjects.slice(0, -1).filter(isProved);
   return (
-    <div className={styles.page}>
+    <Column>
       {last && !isProved(last) ? <NextStep subject={last} /> : null}
       {last && isProved(last) ? <ProofCard subject={last} settings={settings} /> : null}
       {earlier.length > 0 ? (
@@ -44,7 +45,7 @@ export const ProvePage = ({ document, settings }: CasePageProps) => {
           ))}
         </Fold>
       ) : null}
-    </div>
+    </Column>
   );
 };
 

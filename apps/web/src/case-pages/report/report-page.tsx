@@ -2,6 +2,7 @@ import { useState } from "react";
 import { Button } from "../../controls/button.js";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
+import { Column } from "../../controls/column.js";
 import { Message } from "../../controls/message.js";
 import { useWords } from "../../words/use-words.js";
 import { caseText } from "../../worker/worker-client.js";
@@ -43,7 +44,7 @@ export const ReportPage = ({ document, settings }: CasePageProps) => {
     save(`${document.id}.halfturn.json`, new Blob([text], { type: "application/json" }));
   };
   return (
-    <div className={styles.page}>
+    <Column>
       <div className={styles.controls}>
         <Card title={words.title}>
           <div className={styles.choices}>
@@ -89,6 +90,6 @@ export const ReportPage = ({ document, settings }: CasePageProps) => {
           <ReportArticle content={report.content} />
         </section>
       ) : null}
-    </div>
+    </Column>
   );
 };

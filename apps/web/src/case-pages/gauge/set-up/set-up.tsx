@@ -1,12 +1,13 @@
 import type { Case, CaseGauge, CaseGauging, Stage, VehicleSide } from "@halfturn/casefile";
 import { standingFindings } from "@halfturn/engine/gauging";
-import { catalogueOf, cautionsOf, drivelineName } from "@halfturn/words";
+import { catalogueOf, cautionsOf } from "@halfturn/words";
 import { useState } from "react";
 import { Button } from "../../../controls/button.js";
 import { Card } from "../../../controls/card.js";
 import { Choice } from "../../../controls/choice.js";
 import { Fold } from "../../../controls/fold.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
+import { DrivelineChoice } from "../driveline-choice.js";
 import type { TiltAvailability } from "../entry/use-tilt.js";
 import { lastGauge } from "../model/gauge-presets.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
@@ -65,14 +66,7 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
         }
       >
         <p className={styles.help}>{words.help}</p>
-        {document.drivelines.length > 1 ? (
-          <Choice
-            label={words.driveline}
-            value={String(driveline)}
-            options={document.drivelines.map((_, k) => ({ value: String(k), label: drivelineName(document, k, catalogue) }))}
-            onChange={(value) => onDriveline(Number(value))}
-          />
-        ) : null}
+        <DrivelineChoice document={document} label={words.driveline} driveline={driveline} onDriveline={onDriveline} />
         <StandingChoice
           wheels={wheels}
           rideHeight={rideHeight}

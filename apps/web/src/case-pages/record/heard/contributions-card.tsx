@@ -2,9 +2,11 @@ import type { AttributionJson, ContributionJson } from "@halfturn/casefile";
 import { type Catalogue, capital, catalogueOf, type NameOf, probabilityText } from "@halfturn/words";
 import { Card } from "../../../controls/card.js";
 import { Fold } from "../../../controls/fold.js";
+import { Meter } from "../../../controls/meter.js";
 import type { Settings } from "../../../device/settings.js";
 import { useWords } from "../../../words/use-words.js";
 import type { Heard } from "../../../worker/listening/listening-types.js";
+import { CoincidenceList } from "../coincidence-list.js";
 import styles from "../record-page.module.css";
 import { recordWords } from "../words/record-catalogue.js";
 
@@ -38,7 +40,7 @@ export function ContributionsCard({ heard: { json }, nameOf, settings }: Contrib
         <li className={styles.contribution}>
           <span>{vibration.unexplained}</span>
           <strong>{numbers.share(json.unexplainedShare)}</strong>
-          <meter className={styles.meter} value={json.unexplainedShare} aria-label={vibration.unexplained} />
+          <Meter share={json.unexplainedShare} label={vibration.unexplained} />
         </li>
       </ul>
       <p className={styles.quiet}>
@@ -49,13 +51,7 @@ export function ContributionsCard({ heard: { json }, nameOf, settings }: Contrib
       <Unseen json={json} nameOf={nameOf} catalogue={catalogue} />
       {json.coincidences.length === 0 ? null : (
         <Fold title={`${orders.coincidences}: ${numbers.plain(json.coincidences.length, 0)}`}>
-          <ul className={styles.plainList}>
-            {json.coincidences.map((found) => (
-              <li key={`${found.first.part} ${found.first.order} ${found.second.part} ${found.second.order}`}>
-                {orders.coincidence(found, nameOf)}
-              </li>
-            ))}
-          </ul>
+          <CoincidenceList coincidences={json.coincidences} orders={orders} nameOf={nameOf} />
         </Fold>
       )}
     </Card>
@@ -92,9 +88,7 @@ function Contribution({ one, nameOf, catalogue: { orders, numbers, terminal } }:
     <li className={styles.contribution}>
       <span>{name}</span>
       <strong>{share === null ? "" : numbers.share(share)}</strong>
-      {share === null ? null : (
-        <meter className={styles.meter} value={share} aria-label={`${name}: ${words.explains(numbers.share(share))}`} />
-      )}
+      {share === null ? null : <Meter share={share} label={`${name}: ${words.explains(numbers.share(share))}`} />}
       <span className={styles.facts}>{facts.join("; ")}</span>
     </li>
   );

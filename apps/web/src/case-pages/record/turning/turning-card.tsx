@@ -12,6 +12,7 @@ import { MeasureField } from "../../../measure/measure-field.js";
 import { fieldNames } from "../../../words/field-names.js";
 import { useWords } from "../../../words/use-words.js";
 import type { CasePageProps } from "../../case-page.js";
+import { CoincidenceList } from "../coincidence-list.js";
 import { accessoryNames } from "../part-names.js";
 import styles from "../record-page.module.css";
 import { speedWriter, usualSpeeds } from "../shown-speed.js";
@@ -125,13 +126,7 @@ function Found({ document, turning, frequency, settings }: FoundProps) {
         {json.coincidences.length === 0 ? (
           <p>{orders.noCoincidences}</p>
         ) : (
-          <ul className={styles.plainList}>
-            {json.coincidences.map((found) => (
-              <li key={`${found.first.part} ${found.first.order} ${found.second.part} ${found.second.order}`}>
-                {orders.coincidence(found, nameOf)}
-              </li>
-            ))}
-          </ul>
+          <CoincidenceList coincidences={json.coincidences} orders={orders} nameOf={nameOf} />
         )}
         <p className={styles.quiet}>{words.turning.noSpeedParts}</p>
       </Fold>
