@@ -36,7 +36,7 @@ const withHeard = (heard: CaseRecording["heard"]): Case => ({
   recordings: [{ file: "drive.wav", ...(heard === undefined ? {} : { heard }) }],
 });
 const recordOf = (file: Case, language: "en" | "es" = "en"): Section | undefined =>
-  reportContent(sampleReport(file, language)).sections.find(({ title }) => title === (language === "en" ? "Record" : "Registrar"));
+  reportContent(sampleReport(file, language)).sections.find(({ title }) => title === (language === "en" ? "Record" : "Grabar"));
 const tables = (section: Section | undefined): readonly Table[] => section?.blocks.filter((block: Block) => block.kind === "table") ?? [];
 
 describe("the section Record", () => {

@@ -5,7 +5,7 @@ export const cautions: Cautions = {
     "El procedimiento del fabricante del vehículo, las normas locales y el ejercicio profesional autorizado van antes que todo lo escrito aquí.",
   texts: {
     "driver-never-operates":
-      "En la prueba de carretera el conductor conduce. Otra persona maneja la herramienta, o esta registra sola y se lee con el vehículo parado.",
+      "En la prueba de carretera el conductor conduce. Otra persona maneja la herramienta, o esta graba sola y se lee con el vehículo parado.",
     "within-vehicle-limits":
       "Respete el límite de velocidad y los límites del propio vehículo; nunca gire un árbol más rápido de lo que el vehículo podría en carretera.",
     "some-wheels-raised":

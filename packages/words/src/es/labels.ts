@@ -13,7 +13,7 @@ export const labels: Labels = {
   stages: { "as-found": "como llegó", after: "tras la corrección" },
   steps: {
     describe: "Describir",
-    record: "Registrar",
+    record: "Grabar",
     isolate: "Aislar",
     gauge: "Medir",
     explain: "Explicar",

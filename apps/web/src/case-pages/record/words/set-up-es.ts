@@ -26,7 +26,7 @@ export const setUp: SetUpWords = {
   tachometerOn: "El tacómetro mira",
   perTurn: "Pulsos por vuelta",
   constant: "Se condujo a",
-  constantHelp: "Según el velocímetro. Una velocidad registrada dice más.",
+  constantHelp: "Según el velocímetro. Una velocidad grabada dice más.",
   rangeHelp:
     "Nadie apuntó la velocidad: la línea más clara de este margen la sustituye. Estreche el margen cuanto pueda; uno ancho puede dejar abierto el veredicto.",
   slowest: "La menor",
