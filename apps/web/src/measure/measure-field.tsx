@@ -1,13 +1,15 @@
-import { catalogueOf, quantityFaultText } from "@halfturn/words";
-import { useState } from "react";
+import { catalogueOf } from "@halfturn/words";
 import { FieldError, Input, Label, Text, TextField } from "react-aria-components";
 import entry from "../controls/entry.module.css";
 import { useSettings } from "../settings/settings-context.js";
 import { useWords } from "../words/use-words.js";
+import { LeftDraft } from "./left-draft.js";
+import { measureFaultText } from "./measure-fault-text.js";
 import styles from "./measure-field.module.css";
 import { measureWords } from "./measure-words.js";
 import { type Measure, shownAs } from "./measures.js";
-import { type Bounds, type MeasureFault, measureText, readMeasure } from "./read-measure.js";
+import { type Bounds, measureText } from "./read-measure.js";
+import { useMeasureText } from "./use-measure-text.js";
 
 export interface MeasureFieldProps {
   readonly label: string;
@@ -20,13 +22,8 @@ export interface MeasureFieldProps {
   readonly help?: string;
   /** The label is read aloud but not drawn, where a heading says it already. */
   readonly hideLabel?: boolean;
-}
-
-/** A text as somebody left it, and the value that the case had then. */
-interface Draft {
-  readonly text: string;
-  readonly of: number | null;
-  readonly fault: MeasureFault | null;
+  /** Its own name among the fields around it: a text that cannot be read then outlasts a change of page and a reload. */
+  readonly part?: string;
 }
 
 const NO_BOUNDS: Bounds = {};
@@ -35,39 +32,26 @@ const NO_BOUNDS: Bounds = {};
  * A number with its unit. It reads comma and point, and any unit of its kind; a text that cannot be read stays, with what to do about it, and the case keeps its
  * last good value.
  */
-export function MeasureField({ label, measure, value, onChange, bounds = NO_BOUNDS, help, hideLabel = false }: MeasureFieldProps) {
+export function MeasureField(props: MeasureFieldProps) {
+  const { label, measure, value, onChange, bounds = NO_BOUNDS, help, hideLabel = false, part } = props;
   const { settings } = useSettings();
   const words = useWords(measureWords);
-  const [draft, setDraft] = useState<Draft | null>(null);
+  const { text, fault, beside, type, blur, useBeside, forgetBeside } = useMeasureText({ part, measure, value, bounds, onChange });
   const { chip } = shownAs(measure, settings.units);
-  const textOf = (shown: number) => measureText(shown, measure, settings.units, words.decimalSign);
-  // Once the case has moved on (an undo, another device), what was typed before is out of date.
-  const current = draft && Object.is(draft.of, value) ? draft : null;
-  const type = (text: string): void => {
-    const read = readMeasure(text, measure, settings.units, bounds);
-    setDraft({ text, of: read.ok ? read.value : value, fault: read.ok ? null : read.fault });
-    if (read.ok && !Object.is(read.value, value)) onChange(read.value);
-  };
-  const explain = (fault: MeasureFault): string => {
-    if (fault.code === "unreadable") return words.remedy(quantityFaultText(catalogueOf(settings.language).correction, fault.fault));
-    if (fault.code === "not-whole") return words.notWhole;
-    const { minimum, above, maximum, below } = fault.bounds;
-    const say = (bound: number | undefined, how: (text: string) => string): readonly string[] =>
-      bound === undefined ? [] : [how(`${textOf(bound)} ${chip}`.trim())];
-    return words.bounds([
-      ...say(minimum, words.atLeast),
-      ...say(above, words.above),
-      ...say(maximum, words.atMost),
-      ...say(below, words.below),
-    ]);
-  };
+  const textOf = (shown: number): string => measureText(shown, measure, settings.units, words.decimalSign);
+  const explain = (): string =>
+    fault
+      ? measureFaultText(fault, words, catalogueOf(settings.language), label, (amount) =>
+          `${textOf(amount)}${chip === "°" ? "" : " "}${chip}`.trim(),
+        )
+      : "";
   return (
     <TextField
       className={entry.entry ?? ""}
-      value={current ? current.text : value === null ? "" : textOf(value)}
+      value={text ?? (value === null ? "" : textOf(value))}
       onChange={type}
-      onBlur={() => setDraft((left) => (left?.fault ? left : null))}
-      isInvalid={Boolean(current?.fault)}
+      onBlur={blur}
+      isInvalid={fault !== null}
       validationBehavior="aria"
       {...(hideLabel ? { "aria-label": label } : {})}
     >
@@ -81,7 +65,8 @@ export function MeasureField({ label, measure, value, onChange, bounds = NO_BOUN
           {help}
         </Text>
       )}
-      <FieldError className={styles.fault ?? ""}>{current?.fault ? explain(current.fault) : ""}</FieldError>
+      <FieldError className={styles.fault ?? ""}>{explain()}</FieldError>
+      {beside ? <LeftDraft text={beside.text} onUse={useBeside} onForget={forgetBeside} /> : null}
     </TextField>
   );
 }

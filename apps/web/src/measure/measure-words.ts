@@ -1,6 +1,6 @@
 import type { ByLanguage } from "../words/use-words.js";
 
-interface MeasureWords {
+export interface MeasureWords {
   readonly decimalSign: "." | ",";
   readonly remedy: (reason: string) => string;
   readonly notWhole: string;
@@ -8,7 +8,11 @@ interface MeasureWords {
   readonly above: (bound: string) => string;
   readonly atMost: (bound: string) => string;
   readonly below: (bound: string) => string;
-  readonly bounds: (parts: readonly string[]) => string;
+  readonly bounds: (field: string, parts: readonly string[]) => string;
+  readonly leftHere: (text: string) => string;
+  readonly useLeft: string;
+  readonly forgetLeft: string;
+  readonly together: string;
 }
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -22,7 +26,11 @@ export const measureWords: ByLanguage<MeasureWords> = {
     above: (bound) => `more than ${bound}`,
     atMost: (bound) => `at most ${bound}`,
     below: (bound) => `less than ${bound}`,
-    bounds: (parts) => `It has to be ${parts.join(" and ")}.`,
+    bounds: (field, parts) => `${field}: it has to be ${parts.join(" and ")}. Look at the number and its unit, or measure again.`,
+    leftHere: (text) => `Typed here before and not kept: “${text}”. The case has another value by now.`,
+    useLeft: "Put it back",
+    forgetLeft: "Forget it",
+    together: "These go together: they are kept in the case once all are filled in.",
   },
   es: {
     decimalSign: ",",
@@ -32,6 +40,10 @@ export const measureWords: ByLanguage<MeasureWords> = {
     above: (bound) => `más de ${bound}`,
     atMost: (bound) => `como máximo ${bound}`,
     below: (bound) => `menos de ${bound}`,
-    bounds: (parts) => `Tiene que ser ${parts.join(" y ")}.`,
+    bounds: (field, parts) => `${field}: tiene que ser ${parts.join(" y ")}. Revise el número y su unidad, o mida otra vez.`,
+    leftHere: (text) => `Escrito aquí antes y sin guardar: «${text}». El caso ya tiene otro valor.`,
+    useLeft: "Volver a ponerlo",
+    forgetLeft: "Olvidarlo",
+    together: "Van juntos: se guardan en el caso cuando están todos.",
   },
 };

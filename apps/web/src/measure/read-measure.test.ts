@@ -19,6 +19,17 @@ test("a unit typed beside the number is taken, whatever the field shows", () => 
   expect(read("3° 30'", "angle")).toEqual({ ok: true, value: 3.5 });
 });
 
+test("a share is typed in hundredths, a rate over the length that is shown, and either may carry what stands beside the field", () => {
+  expect(read("2.5", "share")).toEqual({ ok: true, value: 0.025 });
+  expect(read("2,5 %", "share")).toEqual({ ok: true, value: 0.025 });
+  expect(measureText(0.025, "share", "metric", ",")).toBe("2,5");
+  expect(read("1.27", "pitch-rate", "us")).toEqual({ ok: true, value: 0.05 });
+  expect(measureText(0.05, "pitch-rate", "us", ".")).toBe("1.27");
+  expect(read("0.05 °/mm", "pitch-rate")).toEqual({ ok: true, value: 0.05 });
+  expect(read("400 rad/s²", "angular-acceleration")).toEqual({ ok: true, value: 400 });
+  expect(read("400 rpm", "angular-acceleration")).toMatchObject({ ok: false });
+});
+
 test("an empty field is no value, not nought", () => {
   expect(read("  ", "length")).toEqual({ ok: true, value: null });
 });

@@ -1,6 +1,6 @@
 import { fromSi, parseQuantity, type QuantityFault, type QuantityKind, toSi, UNITS, type Unit, type UnitOf } from "@halfturn/engine/units";
 import type { Units } from "../device/settings.js";
-import { FILE_UNITS, type Measure, shownAs } from "./measures.js";
+import { FILE_UNITS, type Measure, type ShownAs, shownAs } from "./measures.js";
 
 export interface Bounds {
   readonly minimum?: number;
@@ -36,7 +36,8 @@ const isWithin = (value: number, { minimum, above, maximum, below }: Bounds): bo
 export function readMeasure(text: string, measure: Measure, units: Units, bounds: Bounds): ReadMeasure {
   if (text.trim() === "") return { ok: true, value: null };
   const fileUnit = FILE_UNITS[measure];
-  const amount = fileUnit === null ? readNumber(text) : readQuantity(text, fileUnit, shownAs(measure, units).unit ?? fileUnit);
+  const shown = shownAs(measure, units);
+  const amount = fileUnit === null ? readNumber(text, shown) : readQuantity(text, fileUnit, shown.unit ?? fileUnit);
   if (typeof amount !== "number") return { ok: false, fault: { code: "unreadable", fault: amount } };
   if (measure === "count" && !Number.isInteger(amount)) return { ok: false, fault: { code: "not-whole" } };
   return isWithin(amount, bounds) ? { ok: true, value: amount } : { ok: false, fault: { code: "out-of-bounds", bounds } };
@@ -48,18 +49,20 @@ function readQuantity(text: string, fileUnit: Unit, defaultUnit: Unit): number |
   return read.ok ? inUnit(read.amount, read.unit, fileUnit) : read;
 }
 
-/** A bare number is read as degrees would be, but may carry no unit. */
-function readNumber(text: string): number | Pick<QuantityFault, "code" | "params"> {
-  const unit = /[^\d\s.,+\-\u2212\u2013/½¼¾⅛⅜⅝⅞]+/.exec(text);
-  if (unit && /\d/.test(text)) return { code: "quantity.unexpected", params: { found: unit[0] } };
-  const read = parseQuantity(text, { kind: "angle", defaultUnit: "deg" });
-  return read.ok ? read.amount : read;
+/** A bare number is read as degrees would be, but may carry no unit other than the one shown beside it. */
+function readNumber(text: string, { chip, perFileUnit = 1 }: ShownAs): number | Pick<QuantityFault, "code" | "params"> {
+  const bare = chip !== "" && text.trim().endsWith(chip) ? text.trim().slice(0, -chip.length) : text;
+  const unit = /[^\d\s.,+\-\u2212\u2013/½¼¾⅛⅜⅝⅞]+/.exec(bare);
+  if (unit && /\d/.test(bare)) return { code: "quantity.unexpected", params: { found: unit[0] } };
+  const read = parseQuantity(bare, { kind: "angle", defaultUnit: "deg" });
+  if (!read.ok) return read;
+  return perFileUnit === 1 ? read.amount : rounded(read.amount / perFileUnit);
 }
 
 /** A value of the case file as text for a field, in the unit shown beside it. */
 export function measureText(value: number, measure: Measure, units: Units, decimalSign: "." | ","): string {
   const fileUnit = FILE_UNITS[measure];
-  const { unit, decimals } = shownAs(measure, units);
-  const shown = fileUnit === null || unit === null ? value : inUnit(value, fileUnit, unit);
+  const { unit, decimals, perFileUnit = 1 } = shownAs(measure, units);
+  const shown = fileUnit === null || unit === null ? value * perFileUnit : inUnit(value, fileUnit, unit);
   return String(Number(shown.toFixed(decimals)) + 0).replace(".", decimalSign);
 }

@@ -1,41 +1,103 @@
-import { useState } from "react";
+import { useEffect } from "react";
 import { Fields } from "../controls/fields.js";
+import { hasKeys, useKeptDraft } from "../device/kept-draft.js";
+import { useSettings } from "../settings/settings-context.js";
+import { useWords } from "../words/use-words.js";
+import { LeftDraft } from "./left-draft.js";
 import { MeasureField } from "./measure-field.js";
-import type { Measure } from "./measures.js";
-import type { Bounds } from "./read-measure.js";
+import styles from "./measure-field.module.css";
+import { measureWords } from "./measure-words.js";
+import { type Measure, shownAs } from "./measures.js";
+import { type Bounds, measureText } from "./read-measure.js";
 
 export interface TogetherField<Key extends string> {
   readonly key: Key;
   readonly label: string;
   readonly measure: Measure;
   readonly bounds: Bounds;
+  readonly help?: string;
 }
 
 export interface TogetherFieldsProps<Key extends string> {
+  /** Its own name among the fields around it. */
+  readonly part: string;
   readonly fields: readonly TogetherField<Key>[];
   /** null while they are not all there. */
   readonly value: { readonly [K in Key]: number } | null;
   readonly onChange: (value: { readonly [K in Key]: number } | null) => void;
 }
 
-type Partly<Key extends string> = { readonly [K in Key]?: number };
+type Numbers = Readonly<Record<string, number>>;
+
+/** Some of the numbers, and what the case had before they were typed. */
+interface Partly {
+  readonly numbers: Numbers;
+  readonly was: Numbers | null;
+}
+
+const isNumbers = (value: unknown): value is Numbers =>
+  typeof value === "object" && value !== null && Object.values(value).every((one) => typeof one === "number");
+
+const isPartly = (value: unknown): value is Partly =>
+  hasKeys(value, "numbers", "was") && isNumbers(value.numbers) && (value.was === null || isNumbers(value.was));
 
 /** Numbers that only say something together: they go into the case once all of them are there, and none is made up for the others. */
-export function TogetherFields<Key extends string>({ fields, value, onChange }: TogetherFieldsProps<Key>) {
-  const [partly, setPartly] = useState<Partly<Key>>({});
-  const shown: Partly<Key> = value ?? partly;
+export function TogetherFields<Key extends string>({ part, fields, value, onChange }: TogetherFieldsProps<Key>) {
+  const { settings } = useSettings();
+  const words = useWords(measureWords);
+  const [partly, keepPartly] = useKeptDraft(part, isPartly);
+  const inCase: Numbers | null = value;
+  const shown: Numbers = inCase ?? partly?.numbers ?? {};
+  const isSame = (one: Numbers | null, other: Numbers): boolean => one !== null && fields.every(({ key }) => one[key] === other[key]);
+  // Taking the numbers apart was undone: what was typed went with it.
+  const isUndone = inCase !== null && partly !== null && isSame(partly.was, inCase);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: keeping is a new function each time, and always of these fields
+  useEffect(() => {
+    if (isUndone) keepPartly(null);
+  }, [isUndone]);
+  const put = (next: Numbers, was: Numbers | null): void => {
+    if (fields.every(({ key }) => next[key] !== undefined)) {
+      keepPartly(null);
+      onChange(next as { readonly [K in Key]: number });
+      return;
+    }
+    keepPartly(Object.keys(next).length === 0 ? null : { numbers: next, was });
+    if (inCase) onChange(null);
+  };
   const change = (key: Key, amount: number | null): void => {
     const { [key]: _, ...others } = shown;
-    const next = (amount === null ? others : { ...others, [key]: amount }) as Partly<Key>;
-    setPartly(next);
-    if (fields.every((field) => next[field.key] !== undefined)) onChange(next as { readonly [K in Key]: number });
-    else if (value) onChange(null);
+    put(amount === null ? others : { ...others, [key]: amount }, inCase ?? partly?.was ?? null);
+  };
+  const say = ({ key, label, measure }: TogetherField<Key>): readonly string[] => {
+    const number = partly?.numbers[key];
+    const text = number === undefined ? "" : measureText(number, measure, settings.units, words.decimalSign);
+    return text === "" ? [] : [`${label} ${text} ${shownAs(measure, settings.units).chip}`.trim()];
   };
   return (
-    <Fields>
-      {fields.map(({ key, ...field }) => (
-        <MeasureField key={key} {...field} value={shown[key] ?? null} onChange={(amount) => change(key, amount)} />
-      ))}
-    </Fields>
+    <>
+      <Fields>
+        {fields.map(({ key, ...field }) => (
+          <MeasureField
+            key={key}
+            part={`${part}.${key}`}
+            {...field}
+            value={shown[key] ?? null}
+            onChange={(amount) => change(key, amount)}
+          />
+        ))}
+      </Fields>
+      {partly && inCase === null ? (
+        <p className={styles.together} role="status">
+          {words.together}
+        </p>
+      ) : null}
+      {partly && inCase && !isUndone ? (
+        <LeftDraft
+          text={fields.flatMap(say).join(", ")}
+          onUse={() => put({ ...inCase, ...partly.numbers }, inCase)}
+          onForget={() => keepPartly(null)}
+        />
+      ) : null}
+    </>
   );
 }

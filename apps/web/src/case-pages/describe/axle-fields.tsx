@@ -75,6 +75,7 @@ export function AxleFields({ axle, onChange }: AxleFieldsProps) {
       ) : null}
       <p className={styles.help}>{words.windUpHelp}</p>
       <TogetherFields
+        part="windUpDeg"
         fields={[
           { key: "drive", label: names.windUpDrive, measure: "angle", bounds: TURN },
           { key: "coast", label: names.windUpCoast, measure: "angle", bounds: TURN },

@@ -81,6 +81,7 @@ export const NumbersCard = memo(function NumbersCard({ vehicle = NOTHING, edit }
       <Fold title={words.powertrain}>
         <p>{words.powertrainHelp}</p>
         <TogetherFields
+          part="powertrain"
           fields={PLACES.map((key) => ({ key, label: names[key], measure: "length", bounds: OFFSET }))}
           value={vehicle.powertrain ?? null}
           onChange={(powertrain) => edit(editVehicle({ powertrain: powertrain && { ...vehicle.powertrain, ...powertrain } }))}

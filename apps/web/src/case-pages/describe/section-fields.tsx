@@ -92,6 +92,7 @@ export function SectionFields({ name, section, onChange }: SectionFieldsProps) {
       <Fold title={words.tubeAndSlip}>
         <TextEntry label={names.label} value={section.label ?? ""} onChange={(label) => onChange({ label })} />
         <TogetherFields
+          part="tube"
           fields={TUBE.map((key) => ({ key, label: names[key], measure: "length", bounds: LENGTH }))}
           value={section.tube ?? null}
           onChange={(tube) => onChange({ tube: tube && { ...section.tube, ...tube } })}

@@ -29,6 +29,7 @@ export function SpeedBand({ band, onChange }: SpeedBandProps) {
       }}
     >
       <TogetherFields
+        part="speedKmh"
         fields={[
           { key: "from", label: `${names.speedKmh}: ${words.from}`, measure: "road-speed", bounds: ROAD },
           { key: "to", label: `${names.speedKmh}: ${words.to}`, measure: "road-speed", bounds: ROAD },
