@@ -3,7 +3,7 @@ import type { JointKind } from "@halfturn/engine/kinematics";
 import type { CommonPart } from "@halfturn/words";
 import type { VibrationLabels } from "./vibration/vibration-labels.js";
 
-/** How the language of the reader writes numbers. Angles in degrees, accelerations in rad/s2, lengths in millimetres. */
+/** How the language of the reader writes numbers. Angles in degrees, accelerations in rad/s2. */
 export interface FigureNumbers {
   readonly plain: (value: number, decimals: number) => string;
   readonly angle: (degrees: number) => string;
@@ -12,7 +12,8 @@ export interface FigureNumbers {
   readonly angleInterval: (low: number, high: number) => string;
   readonly acceleration: (radiansPerSecondSquared: number) => string;
   readonly speed: (rpm: number) => string;
-  readonly length: (millimetres: number) => string;
+  /** Unit in which the reader has road speeds. */
+  readonly speedUnit: "km/h" | "mph";
 }
 
 /** Which side of the vehicle something is on, facing forward. */
@@ -85,7 +86,7 @@ export interface FigureLabels {
   readonly noContribution: string;
 
   readonly orderChart: string;
-  readonly roadSpeedAxis: string;
+  readonly roadSpeedAxis: (unit: string) => string;
   readonly frequencyAxis: string;
   /** Short, for the ends of lines. */
   readonly turningParts: { readonly [P in CommonPart]: string };

@@ -12,7 +12,7 @@ export const SAMPLE_LABELS: FigureLabels = {
     angleInterval: (low, high) => `${angle(low)} to ${angle(high)}`,
     acceleration: (value) => `${fixed(value, Math.abs(value) < 9.95 ? 1 : 0)} rad/s²`,
     speed: (value) => `${fixed(value, 0)} rpm`,
-    length: (value) => `${fixed(value, 0)} mm`,
+    speedUnit: "km/h",
   },
   verdicts: {
     within: "within limits",
@@ -80,7 +80,7 @@ export const SAMPLE_LABELS: FigureLabels = {
   nothingToCancel: "No joint disturbs the motion: nothing to cancel.",
   noContribution: "no share",
   orderChart: "Orders against road speed",
-  roadSpeedAxis: "Road speed, km/h",
+  roadSpeedAxis: (unit) => `Road speed, ${unit}`,
   frequencyAxis: "Frequency, Hz",
   turningParts: { wheel: "Wheel", "propeller-shaft": "Shaft", "transfer-shaft": "Transfer shaft", engine: "Engine" },
   numbersAt: (speed) => `Numbers: Hz at ${speed}, upright line`,

@@ -23,6 +23,8 @@ export interface CorrectionReader {
   readonly plain: (key: string) => string;
   /** Sizes without their sign: what the sign means is left to a word. */
   readonly length: (key: string) => string;
+  /** A length that somebody has to buy or stack parts to. */
+  readonly partSize: (key: string) => string;
   readonly angle: (key: string) => string;
   /** An angle with its sign. */
   readonly signedAngle: (key: string) => string;
@@ -38,15 +40,13 @@ export interface CorrectionReader {
 export const isOfWhole = (limit: string): boolean => limit === "equivalent-angle" || limit === "driven-acceleration";
 
 const UNKNOWN = "…";
-/** A bolt is bought and a tape is read to a tenth of a millimetre at best, a wedge to a tenth of a degree and a phasing to a hundredth. */
-const LENGTH_DECIMALS = 1;
+/** A wedge is made to a tenth of a degree and a phasing is known to a hundredth. */
 const ANGLE_DECIMALS = 2;
 
 const shortened = (value: number, decimals: number, numbers: Numbers): string => written(Number(value.toFixed(decimals)) + 0, numbers);
 
 /** "2.5°": no more decimals than the angle has, two at most. */
 export const shortAngle = (degrees: number, numbers: Numbers): string => `${shortened(degrees, ANGLE_DECIMALS, numbers)}°`;
-export const shortLength = (millimetres: number, numbers: Numbers): string => `${shortened(millimetres, LENGTH_DECIMALS, numbers)} mm`;
 
 export function correctionReader(params: FindingParams, names: CorrectionNames, numbers: Numbers): CorrectionReader {
   const text = (key: string): string => (params[key] === undefined ? UNKNOWN : String(params[key]));
@@ -67,7 +67,8 @@ export function correctionReader(params: FindingParams, names: CorrectionNames, 
     text,
     value,
     plain: (key) => format(key, (number) => shortened(number, 3, numbers)),
-    length: (key) => format(key, (number) => shortLength(Math.abs(number), numbers)),
+    length: (key) => format(key, (number) => numbers.length(Math.abs(number))),
+    partSize: (key) => format(key, (number) => numbers.partSize(Math.abs(number))),
     angle: (key) => format(key, (number) => shortAngle(Math.abs(number), numbers)),
     signedAngle: (key) => format(key, (number) => shortAngle(number, numbers)),
     adjuster: names.adjuster(text("adjuster")),

@@ -63,13 +63,13 @@ export const COVERED_CHANGE_PROBLEMS: readonly string[] = CHANGE_PROBLEM_CODES;
 /** Every sentence about corrections under a key that is the same in every language. */
 export function correctionStrings(words: CorrectionWords, numbers: Numbers): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
-  const { instructions, reasons, changeProblems, quantityFaults, amounts, missing, units, ...rest } = words;
+  const { instructions, reasons, changeProblems, quantityFaults, amounts, missing, steps, ...rest } = words;
   for (const other of [false, true]) {
     const reader = correctionReader(sampleParams(other), SAMPLE_NAMES, numbers);
     for (const code of INSTRUCTION_CODES) found.set(`instructions.${code}.${other}`, instructions[code](reader));
     for (const code of REASON_CODES) found.set(`reasons.${code}.${other}`, reasons[code](reader));
     for (const [kind, say] of Object.entries(amounts)) found.set(`amounts.${kind}.${other}`, say("2", other));
-    for (const [unit, say] of Object.entries(units)) found.set(`units.${unit}.${other}`, say("2", other));
+    found.set(`steps.${other}`, steps("2", other));
   }
   for (const problem of SAMPLE_CHANGE_PROBLEMS) {
     const say = changeProblems[problem.code] as (params: ChangeProblem["params"], numbers: Numbers, fault: string) => string;

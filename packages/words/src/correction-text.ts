@@ -3,7 +3,7 @@ import type { AdjusterKind, InstructionCode, ReasonCode } from "@halfturn/engine
 import type { FindingParams } from "@halfturn/engine/findings";
 import type { QuantityFault } from "@halfturn/engine/units";
 import type { Catalogue } from "./catalogue.js";
-import { type CorrectionNames, correctionReader, shortAngle, shortLength } from "./correction-reader.js";
+import { type CorrectionNames, correctionReader, shortAngle } from "./correction-reader.js";
 import { type CorrectionWords, MISSING_KINDS } from "./correction-words.js";
 import type { Numbers } from "./numbers/numbers.js";
 
@@ -15,6 +15,10 @@ export interface CorrectionText {
   readonly missing: (of: string) => string;
 }
 
+/** What is fitted as spacers is bought; anything else is moved by so much. */
+const lengthOf = (size: number, kind: AdjusterKind | undefined, numbers: Numbers): string =>
+  kind === "support-drop" || kind === "mount-spacer" ? numbers.partSize(size) : numbers.length(size);
+
 export function correctionText({ correction, numbers }: Catalogue, names: CorrectionNames): CorrectionText {
   return {
     change: ({ adjuster, amount, unit }, kind) => {
@@ -23,8 +27,8 @@ export function correctionText({ correction, numbers }: Catalogue, names: Correc
         unit === "deg"
           ? shortAngle(size, numbers)
           : unit === "mm"
-            ? shortLength(size, numbers)
-            : correction.units.step(String(size), size === 1);
+            ? lengthOf(size, kind, numbers)
+            : correction.steps(String(size), size === 1);
       const way = kind ? correction.amounts[kind](text, amount > 0) : `${amount < 0 ? "-" : ""}${text}`;
       return `${names.adjuster(adjuster)}: ${way}`;
     },

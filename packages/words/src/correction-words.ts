@@ -1,4 +1,4 @@
-import type { ChangeProblemCode, ChangeProblemParams, FileUnit } from "@halfturn/casefile";
+import type { ChangeProblemCode, ChangeProblemParams } from "@halfturn/casefile";
 import type { AdjusterKind, InstructionCode, LimitKind, LookCode, PredictionVerdict, ReasonCode } from "@halfturn/engine/correction";
 import type { QuantityFault, QuantityFaultCode } from "@halfturn/engine/units";
 import type { CorrectionReader } from "./correction-reader.js";
@@ -34,7 +34,7 @@ export interface CorrectionWords {
   /** "3° nose up"; `positive` says which way. */
   readonly amounts: { readonly [K in AdjusterKind]: (amount: string, positive: boolean) => string };
   readonly missing: { readonly [K in MissingKind]: (name: string) => string };
-  readonly units: { readonly [U in FileUnit]: (amount: string, one: boolean) => string };
+  readonly steps: (amount: string, one: boolean) => string;
   readonly asGauged: string;
   readonly nothing: string;
 

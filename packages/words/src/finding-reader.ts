@@ -20,6 +20,9 @@ export interface FindingReader {
   readonly phasing: (key: string) => string;
   readonly acceleration: (key: string) => string;
   readonly speed: (key: string) => string;
+  /** A whole road speed; bare: without its unit, for the first of two. */
+  readonly roadSpeed: (key: string) => string;
+  readonly bareRoadSpeed: (key: string) => string;
   /** A number with so many decimals; the sentence has its unit. */
   readonly amount: (key: string, decimals: number) => string;
   /** "the wheel's first order": the names of part and order stand under the keys. */

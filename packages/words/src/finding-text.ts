@@ -39,6 +39,8 @@ export function findingReader({ params, path }: Pick<Finding, "params" | "path">
     phasing: (key) => format(key, (value) => `${numbers.plain(value, 0)}°`),
     acceleration: (key) => format(key, numbers.acceleration),
     speed: (key) => format(key, numbers.speed),
+    roadSpeed: (key) => format(key, (kmh) => numbers.roadSpeed(kmh, 0)),
+    bareRoadSpeed: (key) => format(key, (kmh) => numbers.bareRoadSpeed(kmh, 0)),
     amount: (key, decimals) => format(key, (value) => numbers.plain(value, decimals)),
     order: (partKey, orderKey) => format(orderKey, (order) => catalogue.orders.orderOf(text(partKey), order, nameOf)),
     share: (key) => format(key, numbers.share),

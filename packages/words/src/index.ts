@@ -4,7 +4,7 @@ export { type Catalogue, type FindingCatalogue, type FindingWords, type ProblemC
 export { catalogueOf, catalogues } from "./catalogues.js";
 export { CAUTION_STEPS, type CautionId, type Cautions, cautionsOf } from "./cautions.js";
 export { correctionNames } from "./correction-names.js";
-export { type CorrectionNames, isOfWhole, shortAngle, shortLength } from "./correction-reader.js";
+export { type CorrectionNames, isOfWhole, shortAngle } from "./correction-reader.js";
 export { type CorrectionText, changeProblemText, correctionText, quantityFaultText } from "./correction-text.js";
 export type { CorrectionWords } from "./correction-words.js";
 export type { BenchComparison, Explanations } from "./explanations.js";
@@ -22,5 +22,6 @@ export { placeInWords } from "./place-in-words.js";
 export { probabilityBound, probabilityText } from "./probability-text.js";
 export { type RecordingWords, recordingFaultText } from "./recording-words.js";
 export type { Terminal } from "./terminal.js";
+export { isUnits, UNIT_SYSTEMS, type Units } from "./units.js";
 export { signalFaultText, type VerdictParts, type VibrationWords } from "./vibration-words.js";
 export type { WhatToRepeat } from "./what-to-repeat.js";

@@ -18,6 +18,8 @@ export interface Listening {
   readonly noSpeed: (file: string) => string;
   /** No order stands out by which the speed could be followed. */
   readonly noRidge: (file: string) => string;
+  /** A long recording found no room in the folder for temporary files. */
+  readonly noRoom: (file: string, folder: string, why: string) => string;
   /** Where the speed comes from when no column tells it. */
   readonly theVibration: string;
   readonly speedKind: (column: string) => string;

@@ -37,7 +37,7 @@ export interface OrderWords {
   readonly coincidences: string;
   readonly noCoincidences: string;
   /** How long the recording is that the coincidences are for. */
-  readonly recordingOf: (turns: string, seconds: string, metres: string) => string;
+  readonly recordingOf: (turns: string, seconds: string, distance: string) => string;
   readonly coincidence: (of: CoincidenceJson, accessoryName: NameOf) => string;
   readonly notes: NoteWords;
 }
@@ -46,7 +46,7 @@ export interface OrderWords {
 export interface CoincidenceWords {
   readonly orderOf: (part: string, order: number, accessoryName: NameOf) => string;
   /** A recording of this length parts them. */
-  readonly apart: (first: string, second: string, separation: string, turns: string, metres: string) => string;
+  readonly apart: (first: string, second: string, separation: string, turns: string, distance: string) => string;
   readonly another: string;
   readonly sameByGear: (first: string, second: string) => string;
   readonly same: (first: string, second: string) => string;
@@ -60,7 +60,7 @@ export const coincidenceText =
     const slower = words.orderOf(first.part, first.order, accessoryName);
     if (wheelTurns === null || distanceM === null) return partedByGear ? words.sameByGear(faster, slower) : words.same(faster, slower);
     const separation = written(Number(separationWheelOrders.toPrecision(2)), numbers);
-    const needed = words.apart(faster, slower, separation, numbers.plain(wheelTurns, 0), numbers.plain(distanceM, 0));
+    const needed = words.apart(faster, slower, separation, numbers.plain(wheelTurns, 0), numbers.distance(distanceM));
     return `${needed}${partedByGear ? `; ${words.another}` : ""}.`;
   };
 

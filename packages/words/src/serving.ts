@@ -18,6 +18,7 @@ export interface Serving {
   readonly stopWith: string;
   readonly demoMade: (count: string) => string;
   readonly noWeb: (folder: string) => string;
+  readonly openFolder: (folder: string) => string;
   readonly stopped: string;
   readonly backup: {
     readonly brief: string;
@@ -42,10 +43,13 @@ export interface Serving {
     readonly "disk-full": (place: string) => string;
     readonly "read-only": (place: string) => string;
     readonly "database-busy": (place: string) => string;
+    readonly "store-held": (place: string) => string;
     readonly "database-damaged": (place: string) => string;
     readonly "not-a-database": (place: string) => string;
     readonly "database-newer": (place: string) => string;
     readonly "folder-missing": (place: string) => string;
+    readonly "not-a-folder": (place: string) => string;
+    readonly "not-a-file": (place: string) => string;
     readonly "file-missing": (place: string) => string;
     readonly "file-exists": (place: string) => string;
     readonly "no-permission": (place: string) => string;

@@ -14,7 +14,7 @@ export function coincidenceLines(
   const recording = orders.recordingOf(
     numbers.plain(wheelTurns, 0),
     numbers.plain(seconds, seconds < 10 ? 1 : 0),
-    numbers.plain(metres, 0),
+    numbers.distance(metres),
   );
   const sentences =
     coincidences.length === 0 ? [orders.noCoincidences] : coincidences.map((found) => orders.coincidence(found, accessoryName));

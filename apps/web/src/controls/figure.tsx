@@ -8,8 +8,8 @@ import { useWidth } from "./use-width.js";
 const THEMES: Readonly<Record<Settings["theme"], ThemeName>> = { light: "light", dark: "dark", contrast: "print" };
 
 /** How figures are drawn on this device, for a width. */
-export const figureOptions = ({ language, theme }: Settings, width: number): FigureOptions => ({
-  labels: figureLabelsOf(language),
+export const figureOptions = ({ language, units, theme }: Settings, width: number): FigureOptions => ({
+  labels: figureLabelsOf(language, units),
   theme: THEMES[theme],
   width,
 });

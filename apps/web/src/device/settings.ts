@@ -1,6 +1,7 @@
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
-export type Units = "metric" | "us";
+export type { Units };
+
 export type Theme = "light" | "dark" | "contrast";
 
 /** How this device shows things; kept on the device, never in the case. */

@@ -51,7 +51,10 @@ const pictures: fc.Arbitrary<OrderPicture> = fc.record({
 
 describe("order lines", () => {
   test("in miles an hour the lines are the same lines, and every speed is said in miles", () => {
-    const [metric, miles] = [orderLines(PICTURE, options), orderLines({ ...PICTURE, speedUnit: "mph" }, options)];
+    const [metric, miles] = [
+      orderLines(PICTURE, options),
+      orderLines(PICTURE, { labels: { ...SAMPLE_LABELS, numbers: { ...SAMPLE_LABELS.numbers, speedUnit: "mph" } } }),
+    ];
     const said = textsOf(miles).map(({ content }) => content);
     expect(said.join(" ")).not.toContain("km/h");
     // 90, 80 and 100 km/h, one mile being 1.609344 km.
@@ -62,6 +65,19 @@ describe("order lines", () => {
         .filter((text) => /^[0-9.]+ (Wheel|Shaft|Engine)/.test(text));
     expect(frequencies(miles)).toEqual(frequencies(metric));
     expect(frequencies(miles)).toHaveLength(9);
+  });
+
+  test.each(LANGUAGES)("%s: the axis and the speeds are in the units of the reader, whole where they were meant whole", (language) => {
+    const picture = { ...PICTURE, speedKmh: 65 * 1.609344, complaintKmh: null };
+    const said = (units: "metric" | "us"): string =>
+      textsOf(orderLines(picture, { labels: figureLabelsOf(language, units) }))
+        .map(({ content }) => content)
+        .join(" ");
+    expect(said("us")).toMatch(/, mph/);
+    expect(said("us")).toContain(" 65 mph");
+    expect(said("us")).not.toContain("km/h");
+    expect(said("metric")).toMatch(/, km\/h/);
+    expect(said("metric")).not.toContain("mph");
   });
 
   test("no text overlaps another, all is inside, well-formed and made of numbers, whatever turns and however wide", () => {

@@ -1,4 +1,5 @@
 import { toSi } from "@halfturn/engine/units";
+import type { FigureNumbers } from "../figure-labels.js";
 import { type FigureOptions, type Sheet, sheetOf } from "../figure-options.js";
 import { caption } from "../layout/caption.js";
 import { element } from "../svg/element.js";
@@ -47,7 +48,7 @@ function linesOf({ parts }: OrderPicture, { theme, labels: { numbers } }: Sheet)
 export function orderLines(picture: OrderPicture, options: FigureOptions): string {
   const sheet = sheetOf(options);
   const { labels, theme, left, right } = sheet;
-  const { speed, complaint, unit } = shownSpeeds(picture);
+  const { speed, complaint, unit } = shownSpeeds(picture, sheet);
   const lines = linesOf(picture, sheet);
   const maxSpeed = Math.ceil((Math.max(speed, complaint?.[1] ?? 0) * BEYOND) / SPEED_STEP) * SPEED_STEP;
   const yDomain = [0, Math.max(1, ...lines.map(({ high }) => (high * maxSpeed) / speed))] as const;
@@ -91,31 +92,34 @@ export function orderLines(picture: OrderPicture, options: FigureOptions): strin
         plot.bottom + 8,
         theme,
       ),
-      xAxis(plot, fittingTicks(plot, sheet), labels.roadSpeedAxis.replace(METRIC, unit), sheet),
+      xAxis(plot, fittingTicks(plot, sheet), labels.roadSpeedAxis(unit), sheet),
     ],
   });
 }
 
 const frequency = (value: number, { labels: { numbers } }: Sheet): string => numbers.plain(value, Math.abs(value) < 99.95 ? 1 : 0);
 
-const METRIC = "km/h";
-const MILES_PER_KILOMETRE = toSi(1, METRIC) / toSi(1, "mph");
+/** Digits beyond these are the rounding of the way to miles. */
+const SIGNIFICANT_DIGITS = 12;
+const MILES_PER_KILOMETRE = toSi(1, "km/h") / toSi(1, "mph");
+const inMiles = (kmh: number): number => Number((kmh * MILES_PER_KILOMETRE).toPrecision(SIGNIFICANT_DIGITS));
 
 interface ShownSpeeds {
   readonly speed: number;
   readonly complaint: OrderPicture["complaintKmh"];
-  readonly unit: NonNullable<OrderPicture["speedUnit"]>;
+  readonly unit: FigureNumbers["speedUnit"];
 }
 
 /** The speeds of a picture in the unit of its axis. */
-function shownSpeeds({ speedKmh, complaintKmh, speedUnit = METRIC }: OrderPicture): ShownSpeeds {
-  if (speedUnit === METRIC) return { speed: speedKmh, complaint: complaintKmh, unit: METRIC };
-  const inMiles = (kmh: number): number => kmh * MILES_PER_KILOMETRE;
-  return { speed: inMiles(speedKmh), complaint: complaintKmh && [inMiles(complaintKmh[0]), inMiles(complaintKmh[1])], unit: speedUnit };
+function shownSpeeds({ speedKmh, complaintKmh }: OrderPicture, { labels }: Sheet): ShownSpeeds {
+  const unit = labels.numbers.speedUnit;
+  if (unit === "km/h") return { speed: speedKmh, complaint: complaintKmh, unit };
+  return { speed: inMiles(speedKmh), complaint: complaintKmh && [inMiles(complaintKmh[0]), inMiles(complaintKmh[1])], unit };
 }
 
-function remarksOf(picture: OrderPicture, { labels }: Sheet): string {
-  const { speed, complaint, unit } = shownSpeeds(picture);
+function remarksOf(picture: OrderPicture, sheet: Sheet): string {
+  const { labels } = sheet;
+  const { speed, complaint, unit } = shownSpeeds(picture, sheet);
   const plain = (value: number): string => labels.numbers.plain(value, Number.isInteger(value) ? 0 : 1);
   const shaded = complaint === null ? [] : [labels.shadedComplaint(plain(complaint[0]), `${plain(complaint[1])} ${unit}`)];
   return [labels.numbersAt(`${plain(speed)} ${unit}`), ...shaded, labels.bandIs95].join(". ");

@@ -16,8 +16,6 @@ export interface OrderPicture {
   /** Speeds at which the complaint is felt; null where it names none. */
   readonly complaintKmh: readonly [from: number, to: number] | null;
   readonly parts: readonly TurningPart[];
-  /** Unit of the speed axis; km/h when left out. */
-  readonly speedUnit?: "km/h" | "mph";
 }
 
 /** The picture of a case's orders at one road speed; accessories go by their labels. */

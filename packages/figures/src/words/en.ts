@@ -47,7 +47,7 @@ export const en: FigureWords = {
   nothingToCancel: "No joint disturbs the motion: nothing to cancel.",
   noContribution: "no share",
   orderChart: "Orders against road speed",
-  roadSpeedAxis: "Road speed, km/h",
+  roadSpeedAxis: (unit) => `Road speed, ${unit}`,
   frequencyAxis: "Frequency, Hz",
   turningParts: { wheel: "Wheel", "propeller-shaft": "Shaft", "transfer-shaft": "Transfer shaft", engine: "Engine" },
   numbersAt: (speed) => `Numbers: Hz at ${speed}, upright line`,

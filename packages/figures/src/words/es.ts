@@ -47,7 +47,7 @@ export const es: FigureWords = {
   nothingToCancel: "Ninguna junta perturba el movimiento: no hay nada que compensar.",
   noContribution: "sin aporte",
   orderChart: "Órdenes según la velocidad",
-  roadSpeedAxis: "Velocidad, km/h",
+  roadSpeedAxis: (unit) => `Velocidad, ${unit}`,
   frequencyAxis: "Frecuencia, Hz",
   turningParts: { wheel: "Rueda", "propeller-shaft": "Árbol", "transfer-shaft": "Árbol transfer.", engine: "Motor" },
   numbersAt: (speed) => `Números: Hz a ${speed}, línea vertical`,

@@ -19,13 +19,13 @@ export const instructions: CorrectionWords["instructions"] = {
     ].join(" "),
   "remove-wedge": (of) => `${of.adjuster}: take the wedge out; ${nose(of)}.`,
   "fit-support-spacer": (of) =>
-    `${of.adjuster}: ${way(of, "changeMm", "lower", "raise")} the support bearing at ${of.part("joint")} by ${of.length("changeMm")}, to spacers of ${of.length("totalMm")} in all.`,
+    `${of.adjuster}: ${way(of, "changeMm", "lower", "raise")} the support bearing at ${of.part("joint")} by ${of.length("changeMm")}, to spacers of ${of.partSize("totalMm")} in all.`,
   "remove-support-spacer": (of) =>
     `${of.adjuster}: take all spacers out at the support bearing of ${of.part("joint")}; it goes ${way(of, "changeMm", "down", "up")} by ${of.length("changeMm")}.`,
   "move-support": (of) =>
     `${of.adjuster}: move the support bearing at ${of.part("joint")} by ${of.length("byMm")} toward the vehicle's ${of.is("toward", "left") ? "left" : "right"}.`,
   "fit-mount-spacer": (of) =>
-    `${of.adjuster}: bring the spacers under the rear mount of the powertrain to ${of.length("totalMm")} in all; the mount goes ${way(of, "changeMm", "up", "down")} by ${of.length("changeMm")}.`,
+    `${of.adjuster}: bring the spacers under the rear mount of the powertrain to ${of.partSize("totalMm")} in all; the mount goes ${way(of, "changeMm", "up", "down")} by ${of.length("changeMm")}.`,
   "remove-mount-spacer": (of) =>
     `${of.adjuster}: take all spacers out under the rear mount of the powertrain; it goes down by ${of.length("changeMm")}.`,
   "change-ride-height": (of) => `${of.adjuster}: ${way(of, "changeMm", "raise", "lower")} the body by ${of.length("changeMm")}.`,
@@ -34,9 +34,9 @@ export const instructions: CorrectionWords["instructions"] = {
   "set-link-length": (of) =>
     `${of.adjuster}: make the ${of.is("link", "lower") ? "lower" : "upper"} links ${way(of, "changeMm", "longer", "shorter")} by ${of.length("changeMm")}.`,
   "same-on-both-sides": (of) => `${of.adjuster}: do the same on both sides of the axle.`,
-  "centre-bolt-longer": (of) => `${of.adjuster}: the springs' centre bolts have to be longer by ${of.length("byMm")}.`,
-  "u-bolts-longer": (of) => `${of.adjuster}: the U-bolts have to be longer by ${of.length("byMm")}; fit new ones.`,
-  "bolts-longer": (of) => `${of.adjuster}: the bolts have to be longer by ${of.length("byMm")}.`,
+  "centre-bolt-longer": (of) => `${of.adjuster}: the springs' centre bolts have to be longer by ${of.partSize("byMm")}.`,
+  "u-bolts-longer": (of) => `${of.adjuster}: the U-bolts have to be longer by ${of.partSize("byMm")}; fit new ones.`,
+  "bolts-longer": (of) => `${of.adjuster}: the bolts have to be longer by ${of.partSize("byMm")}.`,
   "caster-changes": (of) =>
     `Caster goes from ${of.signedAngle("beforeDeg")} to ${of.signedAngle("afterDeg")}; ${of.signedAngle("minimumDeg")} to ${of.signedAngle("maximumDeg")} is allowed. Have the wheel alignment checked before the vehicle is handed back.`,
   "match-mark": (of) => `Match-mark both halves of ${of.part("section")} before they come apart.`,

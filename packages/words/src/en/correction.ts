@@ -1,5 +1,6 @@
+import { changeAmount, firstChangeAmount } from "../change-amount.js";
 import type { CorrectionWords } from "../correction-words.js";
-import { choices, written } from "../problem-words.js";
+import { choices } from "../problem-words.js";
 import { instructions } from "./correction-instructions.js";
 import { limits } from "./correction-limits.js";
 import { reasons } from "./correction-reasons.js";
@@ -14,7 +15,6 @@ const KINDS: Readonly<Record<string, string>> = {
 };
 const SAMPLE = { deg: "2deg", mm: "6mm", step: "1step" } as const;
 const UNITS = { deg: "degrees", mm: "millimetres", step: "spline steps" } as const;
-const SUFFIX = { deg: "°", mm: " mm", step: "" } as const;
 
 export const correction: CorrectionWords = {
   instructions,
@@ -33,9 +33,9 @@ export const correction: CorrectionWords = {
       `"${got}" cannot be read: ${fault}; write ${adjuster}=${SAMPLE[expected]}`,
     "steps-not-whole": ({ adjuster, got }) => `"${got}" is no whole number of spline steps; write ${adjuster}=${SAMPLE.step}`,
     "beyond-stock": ({ adjuster, amount, unit, minimum, maximum }, n) =>
-      `${written(amount, n)}${SUFFIX[unit]} is beyond what "${adjuster}" has in stock; write from ${written(minimum, n)} to ${written(maximum, n)}${SUFFIX[unit]}, or add the size to its stock`,
+      `${changeAmount(amount, unit, n)} is beyond what "${adjuster}" has in stock; write from ${firstChangeAmount(minimum, unit, n)} to ${changeAmount(maximum, unit, n)}, or add the size to its stock`,
     "beyond-fitted": ({ adjuster, amount, unit, fitted }, n) =>
-      `${written(Math.abs(amount), n)}${SUFFIX[unit]} cannot be taken out at "${adjuster}", where ${written(fitted, n)}${SUFFIX[unit]} is fitted; take out no more than that`,
+      `${changeAmount(Math.abs(amount), unit, n)} cannot be taken out at "${adjuster}", where ${changeAmount(fitted, unit, n)} is fitted; take out no more than that`,
   },
   quantityFaults: {
     "quantity.empty": () => "nothing is written",
@@ -89,11 +89,7 @@ export const correction: CorrectionWords = {
     "first-joint": () => "where the first joint lies from that of the first driveline",
     "axle-guide": () => "springs or links that guide the axle",
   },
-  units: {
-    deg: (amount) => `${amount}°`,
-    mm: (amount) => `${amount} mm`,
-    step: (amount, one) => `${amount} spline ${one ? "step" : "steps"}`,
-  },
+  steps: (amount, one) => `${amount} spline ${one ? "step" : "steps"}`,
   asGauged: "as gauged",
   nothing: "change nothing",
   predicted: "What the change would do",

@@ -64,7 +64,7 @@ export const recordingFindings = {
   "recording.speed-followed": {
     title: "The speed was followed in the vibration itself",
     says: (of) =>
-      `No column tells the speed, so a line in the vibration was followed, as if it were ${of.order("part", "order")}, within ${of.amount("fromKmh", 0)} to ${of.amount("toKmh", 0)} km/h. That it is that order was assumed and is not shown by it.`,
+      `No column tells the speed, so a line in the vibration was followed, as if it were ${of.order("part", "order")}, within ${of.bareRoadSpeed("fromKmh")} to ${of.roadSpeed("toKmh")}. That it is that order was assumed and is not shown by it.`,
     doNext: () => "Log the road speed, or mount a tachometer, and record once more before anything is taken apart.",
   },
 } satisfies Partial<FindingCatalogue>;

@@ -1,5 +1,5 @@
 import type { Catalogue } from "../catalogue.js";
-import { numbersOf } from "../numbers/numbers.js";
+import type { Numbers } from "../numbers/numbers.js";
 import { cautions } from "./cautions.js";
 import { correction } from "./correction.js";
 import { explanations } from "./explanations.js";
@@ -17,10 +17,8 @@ import { recording } from "./recording.js";
 import { terminal } from "./terminal.js";
 import { vibration } from "./vibration.js";
 
-const numbers = numbersOf("en");
-
 /** English. */
-export const en: Catalogue = {
+export const en = (numbers: Numbers): Catalogue => ({
   language: "en",
   numbers,
   labels,
@@ -36,4 +34,4 @@ export const en: Catalogue = {
   recording,
   vibration,
   terminal,
-};
+});

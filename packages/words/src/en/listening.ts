@@ -20,6 +20,8 @@ export const listening: Listening = {
     `${file}: no column tells how fast anything turned; add one such as speed_kmh, engine_rpm or tacho_propeller_shaft, give a log with --speed-file, or enter complaint.speedKmh in the case, so that the speed can be followed in the vibration`,
   noRidge: (file) =>
     `${file}: no column tells how fast anything turned, and no order stands out clearly enough within the speeds of the complaint to follow it by; log the speed, or mount a tachometer`,
+  noRoom: (file, folder, why) =>
+    `${file}: is too long to be held in memory, and the folder for temporary files, ${folder}, cannot take it (${why}); make room there, let TMPDIR (TEMP on Windows) name another folder, or cut the recording`,
   theVibration: "the vibration itself",
   speedKind: (column) =>
     `--speed-from: "${column}" is no speed that can be used here; take a road speed (speed_kmh), an engine speed (engine_rpm) or pulses (tacho_propeller_shaft)`,

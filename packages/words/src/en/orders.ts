@@ -60,12 +60,12 @@ export const orders = (numbers: Numbers): OrderWords => {
         : `One turn of the wheel goes ${distance}, from the size ${size}; a measured rolling circumference narrows every ±.`,
     coincidences: "Orders too close to tell apart",
     noCoincidences: "All orders can be told apart.",
-    recordingOf: (turns, seconds, metres) =>
-      `In a recording of ${turns} turns of the wheel at steady speed (${seconds} s, ${metres} m at this speed):`,
+    recordingOf: (turns, seconds, distance) =>
+      `In a recording of ${turns} turns of the wheel at steady speed (${seconds} s, ${distance} at this speed):`,
     coincidence: coincidenceText(numbers, {
       orderOf,
-      apart: (first, second, separation, turns, metres) =>
-        `${first} lies ${separation} of a wheel order from ${second}: only ${turns} turns of the wheel at steady speed, ${metres} m, part them`,
+      apart: (first, second, separation, turns, distance) =>
+        `${first} lies ${separation} of a wheel order from ${second}: only ${turns} turns of the wheel at steady speed, ${distance}, part them`,
       another: "another gear parts them too",
       sameByGear: (first, second) => `${first} is the same as ${second}: no recording parts them, another gear does.`,
       same: (first, second) =>

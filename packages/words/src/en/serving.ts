@@ -19,7 +19,10 @@ export const serving: Serving = {
   letIn: "Let a phone or tablet in from the app's settings on this machine.",
   stopWith: "Stop it with Ctrl-C.",
   demoMade: (count) => `The shop was empty: ${count} demonstration cases were put in.`,
-  noWeb: (folder) => `There is no built app in ${folder}; only the programming interface is served. Build it with npm start.`,
+  noWeb: (folder) =>
+    `There is no built app in ${folder}; only the programming interface is served. As soon as the app is there (npm start builds it), it is served too.`,
+  openFolder: (folder) =>
+    `Other users of this machine may open ${folder}. The database in it was closed to them; close the folder too (chmod 700), for whoever may write in it may replace the data.`,
   stopped: "Stopped; everything is saved.",
   backup: {
     brief: "Write the shop's whole data into one file",
@@ -45,10 +48,15 @@ export const serving: Serving = {
     "disk-full": (place) => `The disk is full: ${place} cannot be written. Free some space and start again.`,
     "read-only": (place) => `${place} cannot be written. Check its permissions, or whether the disk is mounted read-only.`,
     "database-busy": (place) => `Another program holds ${place}. Stop it and start again.`,
+    "store-held": (place) =>
+      `${place} is served by a Halfturn that runs already. Open the address that it printed, or stop it first; another shop needs a folder of its own (--data).`,
     "database-damaged": (place) => `${place} is damaged. Keep a copy of it, and put the latest backup in its place.`,
     "not-a-database": (place) => `${place} is no database of this program. Move it away, or name another folder with --data.`,
     "database-newer": (place) => `${place} was written by a newer version of this program. Update the program; nothing was changed.`,
     "folder-missing": (place) => `The folder for ${place} cannot be made: part of the path is missing or is a file.`,
+    "not-a-folder": (place) => `${place} is a file, and the shop's data need a folder. Name one with --data.`,
+    "not-a-file": (place) =>
+      `${place} is a link or a folder where a file of the database should be. Name the folder it leads to with --data.`,
     "file-missing": (place) => `There is no file ${place}.`,
     "file-exists": (place) => `${place} is there already. Name another file.`,
     "no-permission": (place) => `${place} may not be opened by this user. Check the permissions of the file and its folder.`,

@@ -19,13 +19,13 @@ export const instructions: CorrectionWords["instructions"] = {
     ].join(" "),
   "remove-wedge": (of) => `${of.adjuster}: quite la cuña; ${nose(of)}.`,
   "fit-support-spacer": (of) =>
-    `${of.adjuster}: ${way(of, "changeMm", "baje", "suba")} ${of.length("changeMm")} el soporte intermedio de ${of.part("joint")}, hasta un total de ${of.length("totalMm")} de suplementos.`,
+    `${of.adjuster}: ${way(of, "changeMm", "baje", "suba")} ${of.length("changeMm")} el soporte intermedio de ${of.part("joint")}, hasta un total de ${of.partSize("totalMm")} de suplementos.`,
   "remove-support-spacer": (of) =>
     `${of.adjuster}: quite todos los suplementos del soporte intermedio de ${of.part("joint")}; ${way(of, "changeMm", "baja", "sube")} ${of.length("changeMm")}.`,
   "move-support": (of) =>
     `${of.adjuster}: desplace ${of.length("byMm")} el soporte intermedio de ${of.part("joint")} hacia la ${of.is("toward", "left") ? "izquierda" : "derecha"} del vehículo.`,
   "fit-mount-spacer": (of) =>
-    `${of.adjuster}: deje los suplementos bajo el apoyo trasero del grupo motor en un total de ${of.length("totalMm")}; el apoyo ${way(of, "changeMm", "sube", "baja")} ${of.length("changeMm")}.`,
+    `${of.adjuster}: deje los suplementos bajo el apoyo trasero del grupo motor en un total de ${of.partSize("totalMm")}; el apoyo ${way(of, "changeMm", "sube", "baja")} ${of.length("changeMm")}.`,
   "remove-mount-spacer": (of) =>
     `${of.adjuster}: quite todos los suplementos bajo el apoyo trasero del grupo motor; baja ${of.length("changeMm")}.`,
   "change-ride-height": (of) => `${of.adjuster}: ${way(of, "changeMm", "suba", "baje")} la carrocería ${of.length("changeMm")}.`,
@@ -34,9 +34,9 @@ export const instructions: CorrectionWords["instructions"] = {
   "set-link-length": (of) =>
     `${of.adjuster}: haga los brazos ${of.is("link", "lower") ? "inferiores" : "superiores"} ${of.length("changeMm")} más ${way(of, "changeMm", "largos", "cortos")}.`,
   "same-on-both-sides": (of) => `${of.adjuster}: haga lo mismo en ambos lados del eje.`,
-  "centre-bolt-longer": (of) => `${of.adjuster}: los tornillos centrales de las ballestas han de ser ${of.length("byMm")} más largos.`,
-  "u-bolts-longer": (of) => `${of.adjuster}: las abrazaderas en U han de ser ${of.length("byMm")} más largas; móntelas nuevas.`,
-  "bolts-longer": (of) => `${of.adjuster}: los tornillos han de ser ${of.length("byMm")} más largos.`,
+  "centre-bolt-longer": (of) => `${of.adjuster}: los tornillos centrales de las ballestas han de ser ${of.partSize("byMm")} más largos.`,
+  "u-bolts-longer": (of) => `${of.adjuster}: las abrazaderas en U han de ser ${of.partSize("byMm")} más largas; móntelas nuevas.`,
+  "bolts-longer": (of) => `${of.adjuster}: los tornillos han de ser ${of.partSize("byMm")} más largos.`,
   "caster-changes": (of) =>
     `El avance pasa de ${of.signedAngle("beforeDeg")} a ${of.signedAngle("afterDeg")}; se admite de ${of.signedAngle("minimumDeg")} a ${of.signedAngle("maximumDeg")}. Haga comprobar la alineación antes de entregar el vehículo.`,
   "match-mark": (of) => `Marque las dos mitades de ${of.part("section")} antes de separarlas.`,

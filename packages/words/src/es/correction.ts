@@ -1,5 +1,6 @@
+import { changeAmount, firstChangeAmount } from "../change-amount.js";
 import type { CorrectionWords } from "../correction-words.js";
-import { choices, written } from "../problem-words.js";
+import { choices } from "../problem-words.js";
 import { instructions } from "./correction-instructions.js";
 import { limits } from "./correction-limits.js";
 import { reasons } from "./correction-reasons.js";
@@ -14,7 +15,6 @@ const KINDS: Readonly<Record<string, string>> = {
 };
 const SAMPLE = { deg: "2deg", mm: "6mm", step: "1step" } as const;
 const UNITS = { deg: "grados", mm: "milímetros", step: "pasos de estriado" } as const;
-const SUFFIX = { deg: "°", mm: " mm", step: "" } as const;
 
 export const correction: CorrectionWords = {
   instructions,
@@ -33,9 +33,9 @@ export const correction: CorrectionWords = {
       `"${got}" no se puede leer: ${fault}; escriba ${adjuster}=${SAMPLE[expected]}`,
     "steps-not-whole": ({ adjuster, got }) => `"${got}" no es un número entero de pasos de estriado; escriba ${adjuster}=${SAMPLE.step}`,
     "beyond-stock": ({ adjuster, amount, unit, minimum, maximum }, n) =>
-      `${written(amount, n)}${SUFFIX[unit]} pasa de las existencias de "${adjuster}"; escriba de ${written(minimum, n)} a ${written(maximum, n)}${SUFFIX[unit]}, o añada la medida a sus existencias`,
+      `${changeAmount(amount, unit, n)} pasa de las existencias de "${adjuster}"; escriba de ${firstChangeAmount(minimum, unit, n)} a ${changeAmount(maximum, unit, n)}, o añada la medida a sus existencias`,
     "beyond-fitted": ({ adjuster, amount, unit, fitted }, n) =>
-      `no se pueden quitar ${written(Math.abs(amount), n)}${SUFFIX[unit]} en "${adjuster}", donde hay ${written(fitted, n)}${SUFFIX[unit]}; no quite más que eso`,
+      `no se pueden quitar ${changeAmount(Math.abs(amount), unit, n)} en "${adjuster}", donde hay ${changeAmount(fitted, unit, n)}; no quite más que eso`,
   },
   quantityFaults: {
     "quantity.empty": () => "no hay nada escrito",
@@ -91,11 +91,7 @@ export const correction: CorrectionWords = {
     "first-joint": () => "dónde está la primera junta respecto a la de la primera línea",
     "axle-guide": () => "ballestas o brazos que guían el eje",
   },
-  units: {
-    deg: (amount) => `${amount}°`,
-    mm: (amount) => `${amount} mm`,
-    step: (amount, one) => `${amount} ${one ? "paso" : "pasos"} de estriado`,
-  },
+  steps: (amount, one) => `${amount} ${one ? "paso" : "pasos"} de estriado`,
   asGauged: "como se midió",
   nothing: "no cambiar nada",
   predicted: "Lo que haría el cambio",

@@ -1,5 +1,5 @@
 import type { Catalogue } from "../catalogue.js";
-import { numbersOf } from "../numbers/numbers.js";
+import type { Numbers } from "../numbers/numbers.js";
 import { cautions } from "./cautions.js";
 import { correction } from "./correction.js";
 import { explanations } from "./explanations.js";
@@ -17,10 +17,8 @@ import { recording } from "./recording.js";
 import { terminal } from "./terminal.js";
 import { vibration } from "./vibration.js";
 
-const numbers = numbersOf("es");
-
 /** Spanish. */
-export const es: Catalogue = {
+export const es = (numbers: Numbers): Catalogue => ({
   language: "es",
   numbers,
   labels,
@@ -36,4 +34,4 @@ export const es: Catalogue = {
   recording,
   vibration,
   terminal,
-};
+});

@@ -20,6 +20,8 @@ export const listening: Listening = {
     `${file}: ninguna columna dice a qué velocidad giraba algo; añada una como speed_kmh, engine_rpm o tacho_propeller_shaft, dé un registro con --speed-file, o anote complaint.speedKmh en el caso, para poder seguir la velocidad en la vibración`,
   noRidge: (file) =>
     `${file}: ninguna columna dice a qué velocidad giraba algo, y ningún orden destaca lo bastante dentro de las velocidades de la queja como para seguirla; registre la velocidad, o monte un tacómetro`,
+  noRoom: (file, folder, why) =>
+    `${file}: es demasiado larga para tenerla en memoria, y la carpeta de ficheros temporales, ${folder}, no la admite (${why}); haga sitio en ella, nombre otra carpeta con TMPDIR (TEMP en Windows), o recorte la grabación`,
   theVibration: "la propia vibración",
   speedKind: (column) =>
     `--speed-from: "${column}" no es una velocidad que se pueda usar aquí; tome una velocidad de marcha (speed_kmh), un régimen de motor (engine_rpm) o impulsos (tacho_propeller_shaft)`,

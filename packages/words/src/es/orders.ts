@@ -63,12 +63,12 @@ export const orders = (numbers: Numbers): OrderWords => {
         : `Una vuelta de la rueda avanza ${distance}, según la medida ${size}; una circunferencia de rodadura medida estrecha cada ±.`,
     coincidences: "Órdenes demasiado próximos para distinguirlos",
     noCoincidences: "Todos los órdenes se pueden distinguir.",
-    recordingOf: (turns, seconds, metres) =>
-      `En un registro de ${turns} vueltas de rueda a velocidad constante (${seconds} s, ${metres} m a esta velocidad):`,
+    recordingOf: (turns, seconds, distance) =>
+      `En un registro de ${turns} vueltas de rueda a velocidad constante (${seconds} s, ${distance} a esta velocidad):`,
     coincidence: coincidenceText(numbers, {
       orderOf,
-      apart: (first, second, separation, turns, metres) =>
-        `Entre ${lower(first)} y ${second} hay ${separation} órdenes de rueda: solo ${turns} vueltas de rueda a velocidad constante, ${metres} m, los separan`,
+      apart: (first, second, separation, turns, distance) =>
+        `Entre ${lower(first)} y ${second} hay ${separation} órdenes de rueda: solo ${turns} vueltas de rueda a velocidad constante, ${distance}, los separan`,
       another: "otra marcha también los separa",
       sameByGear: (first, second) => `${first} coincide con ${second}: ningún registro los separa, otra marcha sí.`,
       same: (first, second) =>

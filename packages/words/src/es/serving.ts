@@ -20,7 +20,9 @@ export const serving: Serving = {
   stopWith: "Párelo con Ctrl-C.",
   demoMade: (count) => `El taller estaba vacío: se pusieron ${count} casos de demostración.`,
   noWeb: (folder) =>
-    `No hay ninguna aplicación compilada en ${folder}; solo se sirve la interfaz de programación. Compílela con npm start.`,
+    `No hay ninguna aplicación compilada en ${folder}; solo se sirve la interfaz de programación. En cuanto esté la aplicación (npm start la compila), se servirá también.`,
+  openFolder: (folder) =>
+    `Otros usuarios de este equipo pueden abrir ${folder}. La base de datos quedó cerrada para ellos; cierre también la carpeta (chmod 700), pues quien puede escribir en ella puede cambiar los datos.`,
   stopped: "Parado; todo está guardado.",
   backup: {
     brief: "Escribir todos los datos del taller en un archivo",
@@ -46,10 +48,15 @@ export const serving: Serving = {
     "disk-full": (place) => `El disco está lleno: no se puede escribir ${place}. Libere espacio y arranque otra vez.`,
     "read-only": (place) => `No se puede escribir ${place}. Revise sus permisos, o si el disco está montado solo para lectura.`,
     "database-busy": (place) => `Otro programa tiene ocupado ${place}. Párelo y arranque otra vez.`,
+    "store-held": (place) =>
+      `${place} ya lo sirve otro Halfturn en marcha. Abra la dirección que mostró, o párelo antes; otro taller necesita una carpeta propia (--data).`,
     "database-damaged": (place) => `${place} está dañado. Guarde una copia y ponga en su lugar la última copia de seguridad.`,
     "not-a-database": (place) => `${place} no es una base de datos de este programa. Muévalo, o indique otra carpeta con --data.`,
     "database-newer": (place) => `${place} lo escribió una versión más nueva de este programa. Actualice el programa; no se cambió nada.`,
     "folder-missing": (place) => `No se puede crear la carpeta de ${place}: falta una parte de la ruta o es un archivo.`,
+    "not-a-folder": (place) => `${place} es un archivo, y los datos del taller necesitan una carpeta. Indique una con --data.`,
+    "not-a-file": (place) =>
+      `${place} es un enlace o una carpeta donde debería haber un archivo de la base de datos. Indique con --data la carpeta a la que lleva.`,
     "file-missing": (place) => `No existe el archivo ${place}.`,
     "file-exists": (place) => `${place} ya existe. Indique otro archivo.`,
     "no-permission": (place) => `Este usuario no puede abrir ${place}. Revise los permisos del archivo y de su carpeta.`,

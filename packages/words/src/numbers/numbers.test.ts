@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { numbersOf } from "./numbers.js";
 
@@ -40,5 +41,64 @@ describe("numbers", () => {
   it("takes decimal sign and joining words from the language", () => {
     expect([es.angle(2.5), es.angleInterval(1, 2), es.share(0.62)]).toEqual(["2,50°", "1,00° a 2,00°", "62 %"]);
     expect([en.all(["a", "b", "c"]), es.all(["a", "b"]), es.any(["a", "b"])]).toEqual(["a, b, and c", "a y b", "a o b"]);
+  });
+});
+
+describe("numbers in US units", () => {
+  const us = numbersOf("en", "us");
+  const usSpanish = numbersOf("es", "us");
+
+  it("show a small length as a caliper does and a long one as a tape does", () => {
+    expect([us.length(6), us.length(25.4), us.length(1180), us.length(12.7), us.length(0)]).toEqual([
+      "0.236 in",
+      "1 in",
+      "46.46 in",
+      "0.5 in",
+      "0 in",
+    ]);
+    expect([us.evenLength(12.7), us.evenLength(-5), us.evenLengthInterval(-1, 3)]).toEqual(["0.500 in", "-0.197 in", "-0.039 to 0.118 in"]);
+    expect(usSpanish.evenLengthInterval(-1, 3)).toBe("-0,039 a 0,118 in");
+  });
+
+  it("keep the millimetres beside a part that is stocked in them, and only beside such a part", () => {
+    expect([us.partSize(6), us.partSize(6.35), us.partSize(1.5875), us.partSize(5.08), us.partSize(12)]).toEqual([
+      "0.236 in (6 mm)",
+      "0.25 in",
+      "0.063 in",
+      "0.2 in",
+      "0.472 in (12 mm)",
+    ]);
+    expect(numbersOf("en").partSize(6)).toBe("6 mm");
+  });
+
+  it("show road speeds in miles an hour, whole where they were meant whole, and distances in feet", () => {
+    const meant = 65 * 1.609344;
+    expect([us.roadSpeed(meant), us.roadSpeed(105), us.bareRoadSpeed(105, 0), us.distance(100)]).toEqual([
+      "65 mph",
+      "65.2 mph",
+      "65",
+      "328 ft",
+    ]);
+    expect([en.roadSpeed(105), en.roadSpeed(104.6), en.bareRoadSpeed(104.6, 0), en.distance(164.09)]).toEqual([
+      "105 km/h",
+      "104.6 km/h",
+      "105",
+      "164 m",
+    ]);
+  });
+
+  it("leave angles, shaft speeds and accelerations as they are", () => {
+    expect([us.angle(2.5), us.speed(3600), us.acceleration(312)]).toEqual([en.angle(2.5), en.speed(3600), en.acceleration(312)]);
+  });
+
+  it("never differ from the metric length by more than half of the last digit shown", () => {
+    const HALF_A_HUNDREDTH_OF_AN_INCH_MM = 0.127;
+    const ROUNDING_MM = 1e-9;
+    fc.assert(
+      fc.property(fc.double({ min: -3000, max: 3000, noNaN: true }), (millimetres) => {
+        const shown = Number(us.length(millimetres).replace(/ in$/, "")) * 25.4;
+        return Math.abs(shown - millimetres) <= HALF_A_HUNDREDTH_OF_AN_INCH_MM + ROUNDING_MM;
+      }),
+    );
   });
 });

@@ -1,7 +1,9 @@
 import type { Language } from "../language.js";
+import type { Units } from "../units.js";
+import { type MeasuredNumbers, measuredNumbers } from "./measured-numbers.js";
 
 /** Numbers as people read them: sensible digits, the decimal sign of the language, the unit always beside them. */
-export interface Numbers {
+export interface Numbers extends MeasuredNumbers {
   /** Fixed decimals, no unit. */
   readonly plain: (value: number, decimals: number) => string;
   /** "9.2 to 10.3": both ends with the same decimals, no unit. */
@@ -23,7 +25,6 @@ export interface Numbers {
   readonly bareAcceleration: (radiansPerSecondSquared: number) => string;
   readonly bareAccelerationInterval: (low: number, high: number) => string;
   readonly speed: (rpm: number) => string;
-  readonly length: (millimetres: number) => string;
   /** A share from 0 to 1 as whole per cent. */
   readonly share: (share: number) => string;
   /** "a, b and c". */
@@ -40,8 +41,8 @@ const WORDS: Readonly<Record<Language, { readonly to: string; readonly percent: 
 /** A rounded zero has no sign. */
 const unsignedZero = (text: string): string => (/^-0([.,]0+)?$/.test(text) ? text.slice(1) : text);
 
-/** Builds the formatters of a language. Formatters are made on first use: a command that prints JSON needs none. */
-export function numbersOf(language: Language): Numbers {
+/** Builds the formatters of a language and a system of units. Formatters are made on first use: a command that prints JSON needs none. */
+export function numbersOf(language: Language, units: Units = "metric"): Numbers {
   const made = new Map<string, Intl.NumberFormat>();
   const format = (options: Intl.NumberFormatOptions): Intl.NumberFormat => {
     const key = JSON.stringify(options);
@@ -62,6 +63,7 @@ export function numbersOf(language: Language): Numbers {
   const bareAccelerationInterval = (low: number, high: number): string =>
     `${plain(low, decimals(high))} ${to} ${plain(high, decimals(high))}`;
   return {
+    ...measuredNumbers(units, { between, to }),
     plain,
     plainInterval: (low, high, digits) => `${plain(low, digits)} ${to} ${plain(high, digits)}`,
     gaugedAngle: (degrees) => `${between(degrees, 1, 2)}°`,
@@ -74,7 +76,6 @@ export function numbersOf(language: Language): Numbers {
     bareAcceleration,
     bareAccelerationInterval,
     speed: (rpm) => `${plain(rpm, 0)} rpm`,
-    length: (millimetres) => `${between(millimetres, 0, 1)} mm`,
     share: (share) => `${plain(share * 100, 0)}${percent}`,
     all: (items) => new Intl.ListFormat(language, { type: "conjunction" }).format(items),
     any: (items) => new Intl.ListFormat(language, { type: "disjunction" }).format(items),

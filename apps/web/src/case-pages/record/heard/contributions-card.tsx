@@ -25,7 +25,7 @@ export interface ContributionsCardProps {
 /** What the vibration is made of: each order with its size and its share, what stays unexplained, and what could not be seen. */
 export function ContributionsCard({ heard: { json }, nameOf, settings }: ContributionsCardProps) {
   const words = useWords(recordWords).heard;
-  const catalogue = catalogueOf(settings.language);
+  const catalogue = catalogueOf(settings.language, settings.units);
   const { orders, numbers, terminal, vibration } = catalogue;
   const { listening } = terminal;
   const seen = json.contributions.filter(({ observable }) => observable).toSorted((a, b) => weightOf(b) - weightOf(a));

@@ -22,7 +22,7 @@ export interface FindingsCardProps {
 /** What had to be put right in a recording, and what to watch out for, gravest first. */
 export function FindingsCard({ findings, document, settings }: FindingsCardProps) {
   const words = useWords(recordWords).heard;
-  const catalogue = catalogueOf(settings.language);
+  const catalogue = catalogueOf(settings.language, settings.units);
   const shown = ORDER.flatMap((severity) => findings.filter((finding) => finding.severity === severity && !TOLD.has(finding.code)));
   if (shown.length === 0) return null;
   return (

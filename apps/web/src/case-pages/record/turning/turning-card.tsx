@@ -6,7 +6,7 @@ import { Button } from "../../../controls/button.js";
 import { Card } from "../../../controls/card.js";
 import { Choice } from "../../../controls/choice.js";
 import { Fields } from "../../../controls/fields.js";
-import { Figure, figureOptions } from "../../../controls/figure.js";
+import { Figure } from "../../../controls/figure.js";
 import { Fold } from "../../../controls/fold.js";
 import { MeasureField } from "../../../measure/measure-field.js";
 import { fieldNames } from "../../../words/field-names.js";
@@ -89,18 +89,14 @@ interface FoundProps extends Pick<CasePageProps, "document" | "settings"> {
 
 function Found({ document, turning, frequency, settings }: FoundProps) {
   const words = useWords(recordWords);
-  const { orders, numbers } = catalogueOf(settings.language);
+  const { orders, numbers } = catalogueOf(settings.language, settings.units);
   const { json, basis, recording } = turning;
   const nameOf: NameOf = useMemo(() => accessoryNames(document), [document]);
   const speedText = speedWriter(numbers, settings.units);
   const near = frequency === null ? [] : ordersNear(json, { frequency, within: WITHIN, speedShare: SPEED_SHARE });
   const draw = useCallback(
-    (options: FigureOptions) =>
-      orderLines(
-        { ...orderPictureOf(json, document, figureOptions(settings, 0).labels), speedUnit: settings.units === "us" ? "mph" : "km/h" },
-        options,
-      ),
-    [json, document, settings],
+    (options: FigureOptions) => orderLines(orderPictureOf(json, document, options.labels), options),
+    [json, document],
   );
   return (
     <>
@@ -120,7 +116,7 @@ function Found({ document, turning, frequency, settings }: FoundProps) {
           {orders.recordingOf(
             numbers.plain(recording.wheelTurns, 0),
             numbers.plain(recording.seconds, recording.seconds < 10 ? 1 : 0),
-            numbers.plain(recording.metres, 0),
+            numbers.distance(recording.metres),
           )}
         </p>
         {json.coincidences.length === 0 ? (

@@ -1,0 +1,98 @@
+import { fromSi, toSi, type Unit } from "@halfturn/engine/units";
+import type { Units } from "../units.js";
+
+/** Lengths, distances and road speeds, whose unit the reader chooses. They go in as the case file has them. */
+export interface MeasuredNumbers {
+  readonly units: Units;
+  /** As many decimals as the length has, up to what a tape or a caliper shows. */
+  readonly length: (millimetres: number) => string;
+  /** The same decimals for every length, for numbers that stand under one another. */
+  readonly evenLength: (millimetres: number) => string;
+  readonly evenLengthInterval: (low: number, high: number) => string;
+  /** A size that is bought: where it is stocked in millimetres these stand beside the inches. */
+  readonly partSize: (millimetres: number) => string;
+  /** How far is driven: "164 m". */
+  readonly distance: (metres: number) => string;
+  /** "105 km/h", one decimal where it has one; or with fixed decimals. */
+  readonly roadSpeed: (kmh: number, decimals?: number) => string;
+  /** The same without its unit, for the first of two. */
+  readonly bareRoadSpeed: (kmh: number, decimals?: number) => string;
+  readonly speedUnit: "km/h" | "mph";
+}
+
+/** How the numbers themselves are written. */
+interface Written {
+  /** With so many decimals at least and at most. */
+  readonly between: (value: number, least: number, most: number) => string;
+  readonly to: string;
+}
+
+/** Digits beyond these are the rounding of the way through SI. */
+const SIGNIFICANT_DIGITS = 12;
+
+const converted = (value: number, from: Unit, to: Unit): number =>
+  Number(fromSi(toSi(value, from) as never, to).toPrecision(SIGNIFICANT_DIGITS)) + 0;
+
+const metric = ({ between, to }: Written): MeasuredNumbers => {
+  const bareRoadSpeed = (kmh: number, decimals = Number.isInteger(kmh) ? 0 : 1): string => between(kmh, decimals, decimals);
+  const length = (millimetres: number): string => `${between(millimetres, 0, 1)} mm`;
+  return {
+    units: "metric",
+    length,
+    evenLength: (millimetres) => `${between(millimetres, 1, 1)} mm`,
+    evenLengthInterval: (low, high) => `${between(low, 1, 1)} ${to} ${between(high, 1, 1)} mm`,
+    partSize: length,
+    distance: (metres) => `${between(metres, 0, 0)} m`,
+    roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} km/h`,
+    bareRoadSpeed,
+    speedUnit: "km/h",
+  };
+};
+
+/** A caliper shows thousandths of an inch, a tape sixteenths: for what only a tape measures, hundredths lose nothing (common practice, no source). */
+const [CALIPER_DECIMALS, TAPE_DECIMALS, TAPE_FROM_INCHES] = [3, 2, 10];
+/** Parts made in inches come in sixteenths and in twentieths (common practice, no source). */
+const STOCK_PARTS_OF_AN_INCH = [16, 20];
+const NEARLY_WHOLE = 1e-6;
+
+const us = ({ between, to }: Written): MeasuredNumbers => {
+  const inches = (millimetres: number): number => converted(millimetres, "mm", "in");
+  const decimalsOf = (value: number): number => (Math.abs(value) < TAPE_FROM_INCHES ? CALIPER_DECIMALS : TAPE_DECIMALS);
+  const length = (millimetres: number): string => {
+    const value = inches(millimetres);
+    return `${between(value, 0, decimalsOf(value))} in`;
+  };
+  const even = (millimetres: number, like: number): string => {
+    const decimals = decimalsOf(inches(like));
+    return between(inches(millimetres), decimals, decimals);
+  };
+  const isInchSize = (millimetres: number): boolean =>
+    STOCK_PARTS_OF_AN_INCH.some((parts) => {
+      const count = inches(millimetres) * parts;
+      return Math.abs(count - Math.round(count)) < NEARLY_WHOLE;
+    });
+  const bareRoadSpeed = (kmh: number, decimals?: number): string => {
+    const mph = Number(converted(kmh, "km/h", "mph").toFixed(1));
+    const shown = decimals ?? (Number.isInteger(mph) ? 0 : 1);
+    return between(mph, shown, shown);
+  };
+  return {
+    units: "us",
+    length,
+    evenLength: (millimetres) => `${even(millimetres, millimetres)} in`,
+    // Both ends of an interval get the digits of its larger end.
+    evenLengthInterval: (low, high) => {
+      const largest = Math.max(Math.abs(low), Math.abs(high));
+      return `${even(low, largest)} ${to} ${even(high, largest)} in`;
+    },
+    partSize: (millimetres) =>
+      isInchSize(millimetres) ? length(millimetres) : `${length(millimetres)} (${between(millimetres, 0, 1)} mm)`,
+    distance: (metres) => `${between(converted(metres, "m", "ft"), 0, 0)} ft`,
+    roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} mph`,
+    bareRoadSpeed,
+    speedUnit: "mph",
+  };
+};
+
+/** Built from how a language writes numbers. */
+export const measuredNumbers = (units: Units, written: Written): MeasuredNumbers => (units === "us" ? us(written) : metric(written));
