@@ -45,7 +45,14 @@ export async function buildProgram(): Promise<Program> {
   const folder = mkdtempSync(join(below, "trial-"));
   const { bundle } = (await import(new URL("../../../scripts/bundle.mjs", import.meta.url).href)) as { readonly bundle: Bundle };
   const program = join(folder, "program", "halfturn.js");
-  await bundle(here("./main.ts"), program);
+  const remove = (): void => rmSync(folder, { recursive: true, force: true });
+  try {
+    await bundle(here("./main.ts"), program);
+  } catch (error) {
+    // Nobody is given the folder then, to remove it.
+    remove();
+    throw error;
+  }
   const work = join(folder, "work");
   mkdirSync(work);
   const exampleFile = (name: string): string => here(`../../../packages/casefile/examples/${name}.halfturn.json`);
@@ -79,6 +86,6 @@ export async function buildProgram(): Promise<Program> {
       change(document);
       writeFileSync(join(work, name), JSON.stringify(document));
     },
-    remove: () => rmSync(folder, { recursive: true, force: true }),
+    remove,
   };
 }

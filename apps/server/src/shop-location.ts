@@ -10,7 +10,7 @@ export interface ShopLocation {
   readonly database: string | null;
 }
 
-const DATABASE_FILE = "halfturn.sqlite";
+export const DATABASE_FILE = "halfturn.sqlite";
 
 export const storeLocation = ({ folder, database }: ShopLocation): StoreLocation =>
   database === null ? { file: join(folder, DATABASE_FILE) } : { address: database };

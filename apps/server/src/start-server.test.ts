@@ -1,12 +1,24 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { request } from "node:http";
 import { request as secureRequest } from "node:https";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { CaseList } from "@halfturn/exchange";
-import { afterAll, expect, test } from "vitest";
+import { afterAll, describe, expect, test } from "vitest";
 import { sampleCase } from "./shop.test-support.js";
+import { backUp, putBack } from "./shop-location.js";
 import { type RunningServer, type ServerSettings, startServer } from "./start-server.js";
 
 const folder = mkdtempSync(join(tmpdir(), "halfturn-socket-"));
@@ -38,6 +50,38 @@ test("what was saved is there after a restart", async () => {
   const second = await startServer(one);
   expect((await fetch(`${second.address}/api/cases/kept`)).status).toBe(200);
   await second.stop();
+});
+
+test("a folder that one server serves is refused to a second, until the first has stopped", async () => {
+  const one = settings();
+  const first = await startServer(one);
+  await expect(startServer(one)).rejects.toMatchObject({ code: "store-held", place: first.place });
+  expect((await post(first, sampleCase("still-served"))).status).toBe(201);
+  await first.stop();
+  const second = await startServer(one);
+  expect((await fetch(`${second.address}/api/cases/still-served`)).status).toBe(200);
+  await second.stop();
+});
+
+test("a folder that is served can be backed up, and takes no backup in", async () => {
+  const one = settings();
+  const backup = join(folder, "while-served.backup");
+  const server = await startServer(one);
+  await expect(backUp(one, backup)).resolves.toBe(true);
+  expect(statSync(backup).mode & 0o077).toBe(0);
+  await expect(putBack(one, backup)).rejects.toMatchObject({ code: "store-held" });
+  await server.stop();
+  await expect(putBack(one, backup)).resolves.toMatchObject({ ok: true, cases: 0 });
+});
+
+test("an app that is built while the server runs is served from then on", async () => {
+  const web = join(folder, "built-later");
+  const server = await startServer(settings({ web }));
+  expect((await fetch(server.address)).status).toBe(404);
+  mkdirSync(web);
+  writeFileSync(join(web, "index.html"), "<!doctype html><title>Late</title>");
+  expect(await (await fetch(server.address)).text()).toContain("Late");
+  await server.stop();
 });
 
 test("an empty shop gets the demonstration, once", async () => {
@@ -76,12 +120,15 @@ test("in the local network it listens too, over HTTPS, and lets nobody in withou
   await server.stop();
 });
 
-test("a port that is taken is said, and the database let go", async () => {
+test("a port that is taken is said, and nothing is left behind", async () => {
   const other = createServer();
   await new Promise<void>((resolve) => other.listen(0, "127.0.0.1", resolve));
   const address = other.address();
   const port = typeof address === "object" && address !== null ? address.port : 0;
-  await expect(startServer(settings({ port }))).rejects.toMatchObject({ code: "EADDRINUSE", syscall: "listen" });
+  const one = settings({ port, demo: true });
+  await expect(startServer(one)).rejects.toMatchObject({ code: "EADDRINUSE", syscall: "listen" });
+  await expect(startServer({ ...one, port: 0, lanPort: port })).rejects.toMatchObject({ code: "EADDRINUSE" });
+  expect(existsSync(one.folder)).toBe(false);
   other.close();
 });
 
@@ -132,4 +179,55 @@ test("stopping ends the streams and waits for what is being saved", async () => 
     if (status === 201) expect((await fetch(`${again.address}/api/cases/late-${k}`)).status).toBe(200);
   }
   await again.stop();
+});
+
+describe("the folder of the data", () => {
+  test("is closed to others, with all that is in it, where it holds nothing else", async () => {
+    const one = settings();
+    const files = ["halfturn.sqlite", "halfturn.sqlite-wal"];
+    mkdirSync(one.folder);
+    chmodSync(one.folder, 0o777);
+    for (const name of files) writeFileSync(join(one.folder, name), "", { mode: 0o666 });
+    for (const name of files) chmodSync(join(one.folder, name), 0o666);
+    const server = await startServer(one);
+    expect(server.folderOpen).toBe(false);
+    expect(statSync(one.folder).mode & 0o777).toBe(0o700);
+    for (const name of readdirSync(one.folder)) expect([name, statSync(join(one.folder, name)).mode & 0o077]).toEqual([name, 0]);
+    await server.stop();
+  });
+
+  test("with other things in it stays as it is, and is told of; the database in it is closed", async () => {
+    const one = settings();
+    mkdirSync(one.folder);
+    chmodSync(one.folder, 0o755);
+    writeFileSync(join(one.folder, "invoice.txt"), "");
+    const server = await startServer(one);
+    expect(server.folderOpen).toBe(true);
+    expect(statSync(one.folder).mode & 0o777).toBe(0o755);
+    expect(statSync(server.place).mode & 0o077).toBe(0);
+    await server.stop();
+  });
+
+  test("that is a file is said to be one", async () => {
+    const one = settings();
+    writeFileSync(one.folder, "a letter");
+    await expect(startServer(one)).rejects.toMatchObject({ code: "not-a-folder", place: one.folder });
+    expect(readFileSync(one.folder, "utf8")).toBe("a letter");
+  });
+
+  test.each(["", "-wal", "-shm", "-serving"])(
+    "with a link in the place of its file %s is refused, and where it leads nothing changes",
+    async (ending) => {
+      const one = settings();
+      const elsewhere = join(folder, `elsewhere${ending}`);
+      mkdirSync(one.folder);
+      writeFileSync(elsewhere, "");
+      symlinkSync(elsewhere, join(one.folder, `halfturn.sqlite${ending}`));
+      await expect(startServer(one)).rejects.toMatchObject({
+        code: "not-a-file",
+        place: expect.stringContaining(`halfturn.sqlite${ending}`),
+      });
+      expect(readFileSync(elsewhere, "utf8")).toBe("");
+    },
+  );
 });

@@ -1,4 +1,4 @@
-import { writeFileSync } from "node:fs";
+import { symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gunzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -49,6 +49,14 @@ describe("the app", () => {
     "/secret.txt%00.js",
   ])("%s leads nowhere", async (path) => {
     expect(await (await shop.ask(path)).text()).not.toContain("not for the web");
+  });
+
+  test("a link in its folder leads nowhere, neither to a file nor to a folder", async () => {
+    const linked = await openShop();
+    symlinkSync(join(linked.folder, "secret.txt"), join(linked.folder, "web", "secret.txt"));
+    symlinkSync(linked.folder, join(linked.folder, "web", "assets", "up"));
+    for (const path of ["/secret.txt", "/assets/up/secret.txt"]) expect([path, (await linked.ask(path)).status]).toEqual([path, 404]);
+    await linked.remove();
   });
 
   test("may load nothing from elsewhere, run nothing that stands in the page, and be framed by nobody", async () => {

@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type RunningServer, startServer, storeFaultOf } from "@halfturn/server";
 import type { Terminal } from "@halfturn/words";
@@ -19,7 +19,7 @@ const lanPortOf = (port: number): number => (port === 0 ? 0 : port + 1);
 export async function runServe(this: CliContext, flags: ServeFlags): Promise<void> {
   const { serving } = this.words.terminal;
   const web = flags.web === undefined ? builtApp() : resolve(flags.web);
-  const server = await start(flags, existsSync(join(web, "index.html")) ? web : null, this);
+  const server = await start(flags, web, this);
   if (server === null) return;
   const stopping = new Promise<void>((stop) => this.onStop(stop));
   const demo = server.demoCases > 0 ? [serving.demoMade(String(server.demoCases))] : [];
@@ -28,13 +28,14 @@ export async function runServe(this: CliContext, flags: ServeFlags): Promise<voi
   const lines = [serving.open(server.address), ...network, serving.dataIn(server.place), ...demo, serving.stopWith];
   this.process.stdout.write(`${lines.join("\n")}\n`);
   if (!existsSync(join(web, "index.html"))) this.process.stdout.write(`${serving.noWeb(web)}\n`);
+  if (server.folderOpen) this.process.stdout.write(`${serving.openFolder(dirname(server.place))}\n`);
   await stopping;
   await server.stop();
   this.process.stdout.write(`${serving.stopped}\n`);
 }
 
 /** The server, or null once a refusal was printed. */
-async function start(flags: ServeFlags, web: string | null, context: CliContext): Promise<RunningServer | null> {
+async function start(flags: ServeFlags, web: string, context: CliContext): Promise<RunningServer | null> {
   try {
     return await startServer({
       port: flags.port,

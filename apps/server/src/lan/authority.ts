@@ -1,8 +1,9 @@
 import { webcrypto } from "node:crypto";
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { chmodSync, lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 // The certificate library asks for this before it is loaded.
 import "reflect-metadata";
+import { StoreFault } from "@halfturn/store";
 import {
   BasicConstraintsExtension,
   KeyUsageFlags,
@@ -17,6 +18,7 @@ export const KEY_ALGORITHM = { name: "ECDSA", namedCurve: "P-256", hash: "SHA-25
 const VALID_YEARS = 10;
 const CERTIFICATE_FILE = "authority.crt";
 const KEY_FILE = "authority.key";
+const OWN_FOLDER = 0o700;
 
 /** What signs the certificates of this one installation. */
 export interface Authority {
@@ -25,10 +27,14 @@ export interface Authority {
   readonly key: webcrypto.CryptoKey;
 }
 
-/** The authority of an installation, made where there is none. The key stays in a file that only this user can read, and is never served. */
+/**
+ * The authority of an installation, made where there is none. The key stays in a file that only this user can read, and is never served. Links in its folder are
+ * not followed: one could lead the key out, or have another file handed out as the certificate. Throws a StoreFault where the folder itself is none.
+ */
 export async function authorityOf(folder: string, now: Date): Promise<Authority> {
   const files = { certificate: join(folder, CERTIFICATE_FILE), key: join(folder, KEY_FILE) };
-  if (!existsSync(files.certificate) || !existsSync(files.key)) await makeAuthority(folder, files, now);
+  makeFolder(folder);
+  if (!isFile(files.certificate) || !isFile(files.key)) await makeAuthority(files, now);
   const [der] = PemConverter.decode(readFileSync(files.key, "utf8"));
   if (der === undefined) throw new Error(`${files.key} holds no key`);
   return {
@@ -37,7 +43,7 @@ export async function authorityOf(folder: string, now: Date): Promise<Authority>
   };
 }
 
-async function makeAuthority(folder: string, files: { readonly certificate: string; readonly key: string }, now: Date): Promise<void> {
+async function makeAuthority(files: { readonly certificate: string; readonly key: string }, now: Date): Promise<void> {
   const keys = await webcrypto.subtle.generateKey(KEY_ALGORITHM, true, ["sign", "verify"]);
   const until = new Date(now);
   until.setUTCFullYear(until.getUTCFullYear() + VALID_YEARS);
@@ -56,14 +62,23 @@ async function makeAuthority(folder: string, files: { readonly certificate: stri
     ],
   });
   const key = PemConverter.encode(await webcrypto.subtle.exportKey("pkcs8", keys.privateKey), "PRIVATE KEY");
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
   // The certificate comes last: once it is there, so is the key.
   writeWhole(files.key, key, 0o600);
   writeWhole(files.certificate, certificate.toString("pem"), 0o644);
 }
 
+const isFile = (path: string): boolean => lstatSync(path, { throwIfNoEntry: false })?.isFile() === true;
+
+function makeFolder(folder: string): void {
+  const found = lstatSync(folder, { throwIfNoEntry: false });
+  if (found === undefined) mkdirSync(folder, { recursive: true, mode: OWN_FOLDER });
+  else if (!found.isDirectory()) throw new StoreFault("not-a-folder", folder);
+  else chmodSync(folder, OWN_FOLDER);
+}
+
 function writeWhole(file: string, content: string, mode: number): void {
-  writeFileSync(`${file}.new`, content, { mode });
+  rmSync(`${file}.new`, { force: true });
+  writeFileSync(`${file}.new`, content, { mode, flag: "wx" });
   renameSync(`${file}.new`, file);
 }
 

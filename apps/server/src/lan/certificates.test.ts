@@ -1,11 +1,11 @@
 import { X509Certificate } from "node:crypto";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { lstatSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from "node:fs";
 import { request } from "node:https";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { OpenAPIHono } from "@hono/zod-openapi";
 import { afterAll, expect, test } from "vitest";
-import { listen } from "../http/listen.js";
+import { claimPort } from "../http/claim-port.js";
 import { authorityOf } from "./authority.js";
 import { lanAddresses } from "./lan-addresses.js";
 import { serverCertificate } from "./server-certificate.js";
@@ -27,14 +27,31 @@ test("an installation makes its authority once, and keeps the key to itself", as
   expect(readFileSync(join(place, "authority.key"), "utf8")).toContain("PRIVATE KEY");
 });
 
+test("a link in its place is not followed, neither to read nor to write", async () => {
+  const [place, elsewhere] = [join(folder, "linked"), join(folder, "elsewhere")];
+  mkdirSync(place);
+  mkdirSync(elsewhere);
+  for (const name of ["authority.crt", "authority.key", "authority.crt.new", "authority.key.new"]) {
+    writeFileSync(join(elsewhere, name), "kept");
+    symlinkSync(join(elsewhere, name), join(place, name));
+  }
+  await authorityOf(place, new Date());
+  for (const name of readdirSync(elsewhere)) expect(readFileSync(join(elsewhere, name), "utf8")).toBe("kept");
+  expect(lstatSync(join(place, "authority.key")).mode & 0o177777).toBe(0o100600);
+  expect(statSync(place).mode & 0o077).toBe(0);
+  symlinkSync(place, join(folder, "linked-folder"));
+  await expect(authorityOf(join(folder, "linked-folder"), new Date())).rejects.toMatchObject({ code: "not-a-folder" });
+});
+
 test("a device that knows the authority trusts the server at its address, and no other does", async () => {
   const authority = await authorityOf(join(folder, "lan"), new Date());
-  const { chain, key } = await serverCertificate(authority, ["127.0.0.1", "192.0.2.7"], new Date());
-  const leaf = new X509Certificate(chain);
+  const certificate = await serverCertificate(authority, ["127.0.0.1", "192.0.2.7"], new Date());
+  const leaf = new X509Certificate(certificate.chain);
   expect([leaf.ca, leaf.checkIP("192.0.2.7"), leaf.checkIP("192.0.2.8")]).toEqual([false, "192.0.2.7", undefined]);
   const app = new OpenAPIHono();
   app.get("/", (c) => c.text("here"));
-  const server = await listen(app, { host: "127.0.0.1", port: 0, tls: { cert: chain, key } });
+  const server = await claimPort({ host: "127.0.0.1", port: 0, secure: true });
+  server.answerBy(app, certificate);
   const ask = (ca?: string): Promise<string> =>
     new Promise((resolve, reject) => {
       const asking = request({ host: "127.0.0.1", port: server.port, path: "/", ...(ca === undefined ? {} : { ca }) }, (answer) => {

@@ -56,12 +56,15 @@ export const es: ServerWords = {
     "disk-full": "El disco está lleno. No se cambió nada; libere espacio y guarde otra vez.",
     "read-only": "No se puede escribir en la base de datos. No se cambió nada; revise los permisos de la carpeta.",
     "database-busy": "Otro programa tiene ocupada la base de datos. No se cambió nada; inténtelo otra vez.",
+    "store-held": "Otro servidor sirve los datos de este taller.",
     "database-damaged":
       "La base de datos está dañada. Pare el servidor, guarde una copia de su carpeta y restaure la última copia de seguridad.",
     "not-a-database": "El archivo no es una base de datos de este programa.",
     "database-newer":
       "La base de datos la escribió una versión más nueva de este programa. Actualice el programa; la base de datos quedó como estaba.",
     "folder-missing": "La carpeta de la base de datos ya no está.",
+    "not-a-folder": "Hay un archivo donde debería estar la carpeta de la base de datos.",
+    "not-a-file": "Hay un enlace o una carpeta donde debería estar el archivo de la base de datos.",
     "file-missing": "El archivo de la base de datos ya no está.",
     "file-exists": "Ya existe un archivo con ese nombre.",
     "no-permission": "El servidor no puede abrir su base de datos. Revise los permisos de su carpeta.",

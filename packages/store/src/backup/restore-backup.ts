@@ -2,16 +2,26 @@ import { existsSync } from "node:fs";
 import { copyDatabase } from "../database/copy-database.js";
 import type { Database } from "../database/database.js";
 import { StoreFault } from "../faults/store-fault.js";
+import { holdStore } from "../hold-store.js";
 import { openDatabase, type StoreLocation } from "../open-database.js";
 import { migrate } from "../schema/migrate.js";
 
 export type Restoring = { readonly ok: true; readonly cases: number } | { readonly ok: false; readonly why: "not-empty" };
 
-/** Puts a backup into a store in which nothing was ever saved, of either engine. Throws a StoreFault, with the backup's name where the backup is at fault. */
+/**
+ * Puts a backup into a store in which nothing was ever saved, of either engine, and that no server serves. Throws a StoreFault, with the backup's name where the
+ * backup is at fault.
+ */
 export async function restoreBackup(file: string, location: StoreLocation): Promise<Restoring> {
   // SQLite would make an empty one.
   if (!existsSync(file)) throw new StoreFault("file-missing", file);
-  return opened({ file }, async (backup) => opened(location, (target) => fill(backup, target)));
+  const letGo = await holdStore(location);
+  try {
+    const { openSqlite } = await import("../database/sqlite-database.js");
+    return await opened(openSqlite(file), async (backup) => opened(await openDatabase(location), (target) => fill(backup, target)));
+  } finally {
+    letGo();
+  }
 }
 
 async function fill(backup: Database, target: Database): Promise<Restoring> {
@@ -29,8 +39,7 @@ async function fill(backup: Database, target: Database): Promise<Restoring> {
   }
 }
 
-async function opened<Answer>(location: StoreLocation, work: (database: Database) => Promise<Answer>): Promise<Answer> {
-  const database = await openDatabase(location);
+async function opened<Answer>(database: Database, work: (database: Database) => Promise<Answer>): Promise<Answer> {
   try {
     await migrate(database);
     return await work(database);

@@ -13,6 +13,8 @@ export async function writeBackup(database: Database, file: string): Promise<voi
   const clear = (): Promise<unknown> => Promise.all(BESIDE.map((ending) => rm(unfinished + ending, { force: true })));
   try {
     await clear();
+    // SQLite takes an empty file for a new database; this one is for this user alone, as what it is made from.
+    await (await open(unfinished, "wx", 0o600)).close();
     try {
       await database.copyTo(unfinished);
     } catch (error) {

@@ -150,7 +150,8 @@ describe("a disk that does not do its part", () => {
     writeFileSync(place, "");
     await expect(openStore({ file: join(place, "below", "a.sqlite") })).rejects.toMatchObject({ code: "folder-missing" });
     mkdirSync(join(folder.path, "is-a-folder"));
-    await expect(openStore({ file: join(folder.path, "is-a-folder") })).rejects.toMatchObject({ code: "no-permission" });
+    await expect(openStore({ file: join(folder.path, "is-a-folder") })).rejects.toMatchObject({ code: "not-a-file" });
+    await expect(openStore({ file: join(place, "a.sqlite") })).rejects.toMatchObject({ code: "not-a-folder", place });
   });
 
   test("a database held by another program is waited for, then said, and the save can be repeated", async () => {

@@ -6,14 +6,20 @@ export type StoreFaultCode =
   | "database-refused"
   | "disk-full"
   | "read-only"
-  /** Another program holds the database. */
+  /** Another program is writing and does not come to an end. */
   | "database-busy"
+  /** Another server serves the store. */
+  | "store-held"
   | "database-damaged"
   /** The file is no database of this product. */
   | "not-a-database"
   /** Written by a newer version of the program. */
   | "database-newer"
   | "folder-missing"
+  /** Something else is where the folder should be. */
+  | "not-a-folder"
+  /** A link, a folder or a device is where a file of the database should be. */
+  | "not-a-file"
   | "file-missing"
   | "file-exists"
   | "no-permission"

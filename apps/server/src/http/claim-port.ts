@@ -1,0 +1,61 @@
+import { createServer, type ServerOptions } from "node:http";
+import { createServer as createTlsServer } from "node:https";
+import type { AddressInfo } from "node:net";
+import { getRequestListener } from "@hono/node-server";
+import type { Api } from "../app/add-route.js";
+import type { ServerCertificate } from "../lan/server-certificate.js";
+import { stopListening } from "./stop-listening.js";
+
+/** What a client may take its time for, so that many slow ones hold no connection for long: saying what it wants, sending a picture over bad Wi-Fi, agreeing on a key. */
+const HEADERS_MS = 10_000;
+const REQUEST_MS = 180_000;
+const HANDSHAKE_MS = 10_000;
+const CHECK_EACH_MS = 2000;
+/** More come from no shop; each side has its own, so that the network cannot shut this machine out. */
+const MOST_CONNECTIONS = 500;
+
+/** A port that is ours. Requests wait until the app answers them. */
+export interface ClaimedPort {
+  readonly port: number;
+  /** `tls`: for a port that was claimed as a secure one. */
+  readonly answerBy: (app: Api, tls?: ServerCertificate) => void;
+  /** Finishes the answers that were begun; requests that still wait are refused. */
+  readonly stop: () => Promise<void>;
+}
+
+export interface PortSettings {
+  readonly host: string;
+  /** 0: any free one. */
+  readonly port: number;
+  /** HTTPS. */
+  readonly secure: boolean;
+}
+
+/** Takes a port before anything else is touched: a start that fails for it leaves nothing behind. Throws the listener's error where the port cannot be had. */
+export async function claimPort({ host, port, secure }: PortSettings): Promise<ClaimedPort> {
+  let answerBy: (app: Api | null) => void = () => undefined;
+  const ready = new Promise<Api | null>((resolve) => {
+    answerBy = resolve;
+  });
+  const listener = getRequestListener(async (request, env) => (await ready)?.fetch(request, env) ?? new Response(null, { status: 503 }));
+  const options: ServerOptions = { headersTimeout: HEADERS_MS, requestTimeout: REQUEST_MS, connectionsCheckingInterval: CHECK_EACH_MS };
+  const secured = secure ? createTlsServer({ ...options, minVersion: "TLSv1.2", handshakeTimeout: HANDSHAKE_MS }, listener) : null;
+  const server = secured ?? createServer(options, listener);
+  server.maxConnections = MOST_CONNECTIONS;
+  const stop = stopListening(server);
+  await new Promise<void>((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(port, host, resolve);
+  });
+  return {
+    port: (server.address() as AddressInfo).port,
+    answerBy: (app, tls) => {
+      if (tls !== undefined) secured?.setSecureContext({ cert: tls.chain, key: tls.key, minVersion: "TLSv1.2" });
+      answerBy(app);
+    },
+    stop: () => {
+      answerBy(null);
+      return stop();
+    },
+  };
+}
