@@ -97,8 +97,8 @@ function slip({ catalogue, numbers }: CorrectionSubject, { driveline }: Correcte
     label: catalogue.correction.slipTravel,
     ofResult: () => null,
     ofForetold: ({ slipTravelMm }) => estimateOf(slipTravelMm, same),
-    value: (value) => `${numbers.plain(value, 1)} mm`,
-    interval: ({ low, high }) => `${numbers.plainInterval(low, high, 1)} mm`,
+    value: (value) => numbers.evenLength(value),
+    interval: ({ low, high }) => numbers.evenLengthInterval(low, high),
     limit: known ? { maximum: engagedMm - minimumEngagedMm, minimum: -inwardTravelMm } : null,
   };
 }

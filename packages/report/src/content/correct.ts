@@ -98,7 +98,7 @@ function beforeAfterFigure(subject: CorrectionSubject, on: CorrectedDriveline): 
       { name: words.correct.before, picture: gaugedPicture(subject, on, on.before) },
       { name: `${catalogue.correction.foretold}: ${shown.stateName}`, picture: after },
     ],
-    { labels: figureLabelsOf(report.language), theme: "print" },
+    { labels: figureLabelsOf(report.language, report.units), theme: "print" },
   );
   return [figureOf(words.correct.figureOf(on.name), svg)];
 }

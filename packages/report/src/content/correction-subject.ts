@@ -51,7 +51,7 @@ export interface CorrectionSubject {
 
 /** Looks up what each reported correction is about; throws where the report was asked for a correction that the case does not hold. */
 export function correctionSubjects(report: ReportInput): readonly CorrectionSubject[] {
-  const catalogue = catalogueOf(report.language);
+  const catalogue = catalogueOf(report.language, report.units);
   const names = correctionNames(report.case, catalogue);
   return report.corrections.map((reported) => {
     const record = report.case.corrections?.[reported.correction];

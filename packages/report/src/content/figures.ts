@@ -25,7 +25,7 @@ export const figureOf = (caption: string, svg: string): Figure => ({ kind: "figu
 
 /** Every view of a gauged driveline, in the theme for paper; a screen in the dark shows them on white. */
 export function figureBlocks(subject: Subject): readonly Figure[] {
-  const labels = figureLabelsOf(subject.catalogue.language);
+  const labels = figureLabelsOf(subject.report.language, subject.report.units);
   const options: FigureOptions = { labels, theme: "print" };
   const { report, gauging, analysis } = subject;
   const picture = drivelinePictureOf({ case: report.case, driveline: subject.index, gauging, analysis, language: report.language });

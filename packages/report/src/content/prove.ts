@@ -130,7 +130,7 @@ function proofFigure(subject: CorrectionSubject, on: CorrectedDriveline): readon
         : { name: words.correct.before, picture: gaugedPicture(subject, on, before) },
       { name: catalogue.correction.measured, picture: gaugedPicture(subject, on, after) },
     ],
-    { labels: figureLabelsOf(report.language), theme: "print" },
+    { labels: figureLabelsOf(report.language, report.units), theme: "print" },
   );
   return [figureOf(words.correct.figureOf(on.name), svg)];
 }

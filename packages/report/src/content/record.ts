@@ -54,7 +54,7 @@ function turningBlocks(saying: Saying): readonly Block[] {
       ];
     }),
   );
-  const caption = words.record.turning(numbers.plain(from, 0), numbers.plain(to, 0), high.gear);
+  const caption = words.record.turning(numbers.bareRoadSpeed(from, 0), numbers.roadSpeed(to, 0), high.gear);
   return [
     {
       kind: "table",

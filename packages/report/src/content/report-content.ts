@@ -50,7 +50,7 @@ const latest = (subjects: readonly Subject[]): readonly Subject[] =>
 
 /** The report as plain data, the conclusion first. One content for every renderer. */
 export function reportContent(report: ReportInput): ReportContent {
-  const catalogue = catalogueOf(report.language);
+  const catalogue = catalogueOf(report.language, report.units);
   const words = reportWords[report.language];
   const { labels, numbers, cautions } = catalogue;
   const subjects = subjectsOf(report);

@@ -1,6 +1,6 @@
 import type { Case, JudgedCorrection } from "@halfturn/casefile";
 import type { AnalysisInput, DrivelineAnalysis } from "@halfturn/engine/analysis";
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
 /** One gauging of one driveline, what went into its analysis and what came out. */
 export interface ReportedGauging {
@@ -25,6 +25,8 @@ export interface ReportInput {
   /** Every correction of the case, in its order. */
   readonly corrections: readonly ReportedCorrection[];
   readonly language: Language;
+  /** In which units lengths, distances and road speeds are printed; metric unless given. */
+  readonly units?: Units;
   /** The day the report bears, ISO 8601; handed in, so that one input gives one document. */
   readonly date: string;
   readonly toolVersion: string;

@@ -25,7 +25,7 @@ export interface Subject extends ReportedGauging {
 
 /** Looks up what each reported gauging is about; throws where the report was asked for a gauging that the case does not hold. */
 export function subjectsOf(report: ReportInput): readonly Subject[] {
-  const catalogue = catalogueOf(report.language);
+  const catalogue = catalogueOf(report.language, report.units);
   const words = reportWords[report.language];
   const subjects: Subject[] = [];
   let number = 1;

@@ -36,9 +36,12 @@ function complaintItems({ complaint }: Case, words: ReportWords, numbers: Number
   const at = words.facts;
   // The words that the format suggests are said in the reader's language; any other stands as it was written.
   const said = (word: string): string => (Object.hasOwn(at.complaintWords, word) ? (at.complaintWords[word] as string) : word);
-  const whole = (value: number): string => numbers.plain(value, 0);
+  const whole = (kmh: number): string => numbers.bareRoadSpeed(kmh, 0);
   const items: (Item | false | undefined)[] = [
-    complaint?.speedKmh && { label: at.complaintSpeed, value: at.kmh(whole(complaint.speedKmh[0]), whole(complaint.speedKmh[1])) },
+    complaint?.speedKmh && {
+      label: at.complaintSpeed,
+      value: at.speeds(whole(complaint.speedKmh[0]), whole(complaint.speedKmh[1]), numbers.speedUnit),
+    },
     complaint?.gear !== undefined && { label: at.gear, value: complaint.gear },
     complaint?.feel !== undefined && complaint.feel.length > 0 && { label: at.feel, value: numbers.all(complaint.feel.map(said)) },
     complaint?.load !== undefined && { label: at.load, value: said(complaint.load) },

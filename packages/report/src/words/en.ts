@@ -58,7 +58,7 @@ export const en: ReportWords = {
   },
   record: {
     turning: (from, to, gear) =>
-      `What turns at ${from} to ${to} km/h${gear === null ? ", gear not known" : ` in gear ${gear}`}, and what it can shake at`,
+      `What turns at ${from} to ${to}${gear === null ? ", gear not known" : ` in gear ${gear}`}, and what it can shake at`,
     recording: "Recording",
     heardOn: "Worked out on",
     channel: "Amplitudes of",
@@ -141,7 +141,7 @@ export const en: ReportWords = {
       coast: "coasting",
     },
     complaintSpeed: "Felt at",
-    kmh: (low, high) => (low === high ? `${low} km/h` : `${low} to ${high} km/h`),
+    speeds: (low, high, unit) => (low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`),
     gear: "Gear",
     feel: "Felt in",
     load: "Load",

@@ -58,7 +58,7 @@ export const es: ReportWords = {
   },
   record: {
     turning: (from, to, gear) =>
-      `Lo que gira de ${from} a ${to} km/h${gear === null ? ", marcha sin conocer" : ` en marcha ${gear}`}, y a qué puede vibrar`,
+      `Lo que gira de ${from} a ${to}${gear === null ? ", marcha sin conocer" : ` en marcha ${gear}`}, y a qué puede vibrar`,
     recording: "Grabación",
     heardOn: "Calculado el",
     channel: "Amplitudes de",
@@ -144,7 +144,7 @@ export const es: ReportWords = {
       coast: "en retención",
     },
     complaintSpeed: "Se nota a",
-    kmh: (low, high) => (low === high ? `${low} km/h` : `${low}–${high} km/h`),
+    speeds: (low, high, unit) => (low === high ? `${low} ${unit}` : `${low}–${high} ${unit}`),
     gear: "Marcha",
     feel: "Se nota en",
     load: "Carga",

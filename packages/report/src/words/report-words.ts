@@ -130,7 +130,7 @@ export interface ReportWords {
     readonly speedTaken: (speed: string) => string;
     readonly complaintWords: Readonly<Record<string, string>>;
     readonly complaintSpeed: string;
-    readonly kmh: (low: string, high: string) => string;
+    readonly speeds: (low: string, high: string, unit: string) => string;
     readonly gear: string;
     readonly feel: string;
     readonly load: string;
