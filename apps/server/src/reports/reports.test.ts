@@ -35,10 +35,20 @@ describe("a report over HTTP", () => {
     expect(await answer.text()).toContain('<html lang="es">');
   });
 
+  test("is in metric units unless US ones are asked for", async () => {
+    const page = async (query: string): Promise<string> => (await shop.ask(`/api/cases/${gauged.id}/report.html${query}`)).text();
+    const [plain, metric, us] = [await page("?language=en"), await page("?language=en&units=metric"), await page("?language=en&units=us")];
+    expect(plain).toContain("km/h");
+    expect(metric).toBe(plain);
+    expect(us).toContain("mph");
+    expect(us).not.toContain("km/h");
+  });
+
   test("of a case without a gauging is refused, and so is a language nobody wrote", async () => {
     const bare = await shop.ask("/api/cases/bare/report.pdf");
     expect([bare.status, ((await bare.json()) as Refusals).code]).toEqual([409, "nothing-to-report"]);
     expect((await shop.ask("/api/cases/bare/report.pdf?language=xx")).status).toBe(400);
+    expect((await shop.ask("/api/cases/bare/report.pdf?units=roman")).status).toBe(400);
     expect((await shop.ask("/api/cases/never/report.html")).status).toBe(404);
   });
 });
@@ -49,6 +59,7 @@ describe("the process that makes reports", () => {
     kind,
     language: "en",
     paper: "a4",
+    units: "metric",
     date: "2026-05-01",
     version: "0.0.0",
   });

@@ -1,4 +1,4 @@
-import { isLanguage, LANGUAGES } from "@halfturn/words";
+import { isLanguage, LANGUAGES, UNIT_SYSTEMS } from "@halfturn/words";
 import { createRoute, z } from "@hono/zod-openapi";
 import type { Context } from "hono";
 import { type Api, addRoute } from "../app/add-route.js";
@@ -8,6 +8,7 @@ import type { ReportJob } from "../reports/render-report.js";
 import { idParam, refused } from "./shared.js";
 
 const language = z.enum(LANGUAGES).optional().openapi({ description: "Without it: the language that Accept-Language likes best." });
+const units = z.enum(UNIT_SYSTEMS).default("metric").openapi({ description: "Units of lengths, distances and road speeds." });
 const paper = z.enum(["a4", "letter"]).default("a4");
 const file = z.string().openapi({ format: "binary" });
 
@@ -15,7 +16,7 @@ const pdfRoute = createRoute({
   method: "get",
   path: "/api/cases/{id}/report.pdf",
   summary: "The report of a case as an archival PDF",
-  request: { params: idParam, query: z.object({ language, paper }) },
+  request: { params: idParam, query: z.object({ language, units, paper }) },
   responses: {
     200: { description: "The report.", content: { "application/pdf": { schema: file } } },
     ...refused(400, 404, 409, 410, 500, 503),
@@ -26,7 +27,7 @@ const htmlRoute = createRoute({
   method: "get",
   path: "/api/cases/{id}/report.html",
   summary: "The report of a case as one HTML file",
-  request: { params: idParam, query: z.object({ language }) },
+  request: { params: idParam, query: z.object({ language, units }) },
   responses: { 200: { description: "The report.", content: { "text/html": { schema: file } } }, ...refused(400, 404, 409, 410, 500, 503) },
 });
 
@@ -37,20 +38,21 @@ export function addReportRoutes(app: Api, parts: ServerParts): void {
   addRoute(app, pdfRoute, (c) => {
     const { id } = c.req.valid("param");
     const asked = c.req.valid("query");
-    return answer(c, id, { kind: "pdf", paper: asked.paper, asked: asked.language }, parts);
+    return answer(c, id, { kind: "pdf", paper: asked.paper, units: asked.units, asked: asked.language }, parts);
   });
   addRoute(app, htmlRoute, (c) => {
     const { id } = c.req.valid("param");
-    return answer(c, id, { kind: "html", paper: "a4", asked: c.req.valid("query").language }, parts);
+    const asked = c.req.valid("query");
+    return answer(c, id, { kind: "html", paper: "a4", units: asked.units, asked: asked.language }, parts);
   });
 }
 
-type Asked = Pick<ReportJob, "kind" | "paper"> & { readonly asked: string | undefined };
+type Asked = Pick<ReportJob, "kind" | "paper" | "units"> & { readonly asked: string | undefined };
 
 async function answer(
   c: Context,
   id: string,
-  { kind, paper, asked }: Asked,
+  { kind, paper, units, asked }: Asked,
   { store, reports, now, version, log }: ServerParts,
 ): Promise<Response> {
   const read = await store.read(id);
@@ -60,6 +62,7 @@ async function answer(
     document: read.held.document,
     kind,
     paper,
+    units,
     language: asked !== undefined && isLanguage(asked) ? asked : languageOfRequest(c),
     date: now(),
     version,

@@ -8,10 +8,11 @@ import {
   reportedCorrections,
   reportedGaugings,
 } from "@halfturn/report/browser";
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
 export interface ReportRequest {
   readonly language: Language;
+  readonly units: Units;
   /** The day the report bears, ISO 8601. */
   readonly date: string;
   readonly toolVersion: string;

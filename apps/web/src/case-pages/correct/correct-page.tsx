@@ -24,7 +24,7 @@ const now = (): string => new Date().toISOString();
 export const CorrectPage = (props: CasePageProps) => {
   const { document, edit, settings } = props;
   const words = useWords(correctWords);
-  const view = useMemo(() => correctionViewOf(document, settings.language), [document, settings.language]);
+  const view = useMemo(() => correctionViewOf(document, settings.language, settings.units), [document, settings.language, settings.units]);
   const last = document.corrections?.at(-1);
   const gauged = (document.gauging?.length ?? 0) > 0;
   return (

@@ -8,6 +8,7 @@ import {
   correctionNames,
   correctionText,
   type Language,
+  type Units,
 } from "@halfturn/words";
 
 /** The words of corrections with the names of one case in them. */
@@ -20,8 +21,8 @@ export interface CorrectionView {
   readonly changes: (changes: readonly Change[]) => readonly string[];
 }
 
-export function correctionViewOf(document: Case, language: Language): CorrectionView {
-  const catalogue = catalogueOf(language);
+export function correctionViewOf(document: Case, language: Language, units: Units): CorrectionView {
+  const catalogue = catalogueOf(language, units);
   const names = correctionNames(document, catalogue);
   const text = correctionText(catalogue, names);
   const kindOf = (id: string) => document.adjusters?.find((adjuster) => adjuster.id === id)?.kind;

@@ -31,8 +31,8 @@ export const ExplainPage = ({ document, edit, calculation, settings }: CasePageP
   const [wanted, setWanted] = useState<string | null>(null);
   const { analysed } = calculation;
   const subjects = useMemo(
-    () => (analysed ?? []).flatMap((one) => subjectOf(document, one, settings.language) ?? []),
-    [analysed, document, settings.language],
+    () => (analysed ?? []).flatMap((one) => subjectOf(document, one, settings) ?? []),
+    [analysed, document, settings],
   );
   const subject = subjects.find(({ analysis }) => analysis.drivelineId === wanted) ?? subjects[0];
   const accept = (code: FindingCode) =>

@@ -21,8 +21,9 @@ export const ProvePage = ({ document, settings }: CasePageProps) => {
   const words = useWords(proveWords);
   const { corrections, of, failed } = useCorrections(document);
   const subjects = useMemo(
-    () => (corrections ? correctionSubjects({ ...UNDATED, case: of, corrections, language: settings.language }) : null),
-    [corrections, of, settings.language],
+    () =>
+      corrections ? correctionSubjects({ ...UNDATED, case: of, corrections, language: settings.language, units: settings.units }) : null,
+    [corrections, of, settings.language, settings.units],
   );
   if (!document.corrections?.length) {
     return (

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { pdfOf } from "./pdf-of.js";
 
 const document: Case = { format: "halfturn-case", version: 1, id: "a b", title: "T", createdAt: "2026-01-01T00:00:00Z", drivelines: [] };
-const request = { language: "es", paper: "letter" } as const;
+const request = { language: "es", units: "us", paper: "letter" } as const;
 const pdf = () => new Response("%PDF-1.7", { headers: { "content-type": "application/pdf" } });
 const server = (report: () => Response, there: unknown = document) => {
   const asked: string[] = [];
@@ -14,10 +14,10 @@ const server = (report: () => Response, there: unknown = document) => {
   return { asked, ask };
 };
 
-test("the PDF is asked for in the language and on the paper that were chosen", async () => {
+test("the PDF is asked for in the language and units and on the paper that were chosen", async () => {
   const { asked, ask } = server(pdf);
   const answer = await pdfOf(document, request, ask);
-  expect(asked[0]).toBe("/api/cases/a%20b/report.pdf?language=es&paper=letter");
+  expect(asked[0]).toBe("/api/cases/a%20b/report.pdf?language=es&units=us&paper=letter");
   expect(answer).toMatchObject({ is: "made", older: false });
   expect(answer.is === "made" && (await answer.pdf.text())).toBe("%PDF-1.7");
 });

@@ -1,5 +1,5 @@
 import type { Case } from "@halfturn/casefile";
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
 export type Paper = "a4" | "letter";
 
@@ -10,14 +10,15 @@ export type PdfAnswer =
 
 export interface PdfRequest {
   readonly language: Language;
+  readonly units: Units;
   readonly paper: Paper;
 }
 
 /** The report as the shop's server prints it. Nothing here throws: a server that cannot be reached is an answer. */
-export async function pdfOf(document: Case, { language, paper }: PdfRequest, ask: typeof fetch): Promise<PdfAnswer> {
+export async function pdfOf(document: Case, { language, units, paper }: PdfRequest, ask: typeof fetch): Promise<PdfAnswer> {
   const place = `/api/cases/${encodeURIComponent(document.id)}`;
   try {
-    const answer = await ask(`${place}/report.pdf?${new URLSearchParams({ language, paper })}`);
+    const answer = await ask(`${place}/report.pdf?${new URLSearchParams({ language, units, paper })}`);
     if (answer.status === 404 || answer.status === 410) return { is: "unknown" };
     // A page of the app itself, or of a gateway, is no PDF.
     if (!answer.ok || !answer.headers.get("content-type")?.startsWith("application/pdf")) return { is: "refused" };

@@ -21,10 +21,10 @@ const LANGUAGES = ["en", "es"] as const;
 export const ReportPage = ({ document, settings }: CasePageProps) => {
   const words = useWords(reportWords);
   const [language, setLanguage] = useState(settings.language);
-  const [paper, setPaper] = useState<Paper>("a4");
+  const [paper, setPaper] = useState<Paper>(settings.units === "us" ? "letter" : "a4");
   const [fetching, setFetching] = useState(false);
   const [said, setSaid] = useState("");
-  const { report, failed } = useReport(document, language);
+  const { report, failed } = useReport(document, language, settings.units);
   const gauged = (document.gauging?.length ?? 0) > 0;
   const save = (name: string, content: Blob) => {
     saveFile(name, content);
@@ -33,7 +33,7 @@ export const ReportPage = ({ document, settings }: CasePageProps) => {
   const download = async () => {
     setFetching(true);
     setSaid(`${words.fetching} …`);
-    const answer = await pdfOf(document, { language, paper }, fetch);
+    const answer = await pdfOf(document, { language, units: settings.units, paper }, fetch);
     setFetching(false);
     if (answer.is !== "made") return setSaid(words[answer.is]);
     save(`${document.id}.pdf`, answer.pdf);

@@ -1,5 +1,5 @@
 import type { Case } from "@halfturn/casefile";
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 import { useEffect, useState } from "react";
 import { VERSION } from "../../version.js";
 import type { MadeReport } from "../../worker/report-calculations.js";
@@ -12,11 +12,11 @@ export interface ReportState {
 }
 
 /** The report of the case as it stands today, from the worker. */
-export function useReport(document: Case, language: Language): ReportState {
+export function useReport(document: Case, language: Language, units: Units): ReportState {
   const [state, setState] = useState<ReportState>({ report: null, failed: false });
   useEffect(() => {
     let wanted = true;
-    reportCase(document, { language, date: new Date().toISOString(), toolVersion: VERSION }).then(
+    reportCase(document, { language, units, date: new Date().toISOString(), toolVersion: VERSION }).then(
       (report) => {
         if (wanted) setState({ report, failed: false });
       },
@@ -27,6 +27,6 @@ export function useReport(document: Case, language: Language): ReportState {
     return () => {
       wanted = false;
     };
-  }, [document, language]);
+  }, [document, language, units]);
   return state;
 }

@@ -1,6 +1,7 @@
 import type { AnalysedDriveline, Case } from "@halfturn/casefile";
 import { type DrivelinePicture, drivelinePictureOf } from "@halfturn/figures";
-import { type Catalogue, catalogueOf, drivelineName, type Language, type NameOf, namesOf } from "@halfturn/words";
+import { type Catalogue, catalogueOf, drivelineName, type NameOf, namesOf } from "@halfturn/words";
+import type { Settings } from "../../device/settings.js";
 
 /** One analysed driveline with its names and the words to say it in. */
 export interface Subject extends AnalysedDriveline {
@@ -14,11 +15,15 @@ export interface Subject extends AnalysedDriveline {
 }
 
 /** null where the document no longer has the driveline that was analysed: the newest result is still on its way. */
-export function subjectOf(document: Case, analysed: AnalysedDriveline, language: Language): Subject | null {
+export function subjectOf(
+  document: Case,
+  analysed: AnalysedDriveline,
+  { language, units }: Pick<Settings, "language" | "units">,
+): Subject | null {
   const index = document.drivelines.findIndex(({ id }) => id === analysed.analysis.drivelineId);
   const driveline = document.drivelines[index];
   if (!driveline || !sameParts(driveline, analysed)) return null;
-  const catalogue = catalogueOf(language);
+  const catalogue = catalogueOf(language, units);
   return {
     ...analysed,
     document,
