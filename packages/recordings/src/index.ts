@@ -13,11 +13,14 @@ export {
   type HeardChannels,
   hearablePlaces,
   heardChannels,
-  isHeard,
   recordedChannel,
 } from "./road-test/heard-channels.js";
+export { type HeardReader, heardReaders } from "./road-test/heard-readers.js";
+export { isHeard } from "./road-test/on-one-clock.js";
 export { type RecordedSpeed, recordedSpeed, speedKindOf, speedPlaces, type Tachometer, tachoPart } from "./road-test/recorded-speed.js";
-export { type EvenChannel, type EvenMethod, evenChannel } from "./timing/even-channel.js";
+export { type EvenChannel, evenChannel } from "./timing/even-channel.js";
+export type { EvenMethod, EvenReaders } from "./timing/even-readers.js";
+export type { SampleSpool, SpoolRoom } from "./timing/sample-spool.js";
 export { type SlowChannel, slowChannel } from "./timing/slow-channel.js";
 export { type UffForm, writeUff } from "./uff/write-uff.js";
 export type { WavEncoding } from "./wav/wav-encoding.js";

@@ -1,7 +1,8 @@
 import { type Case, FOLLOWED_SPEED, recordHeard, serialise } from "@halfturn/casefile";
 import { noteText, signalFaultText } from "@halfturn/words";
-import { writeFault } from "../files/file-fault.js";
+import { spoolFault, writeFault } from "../files/file-fault.js";
 import { fileName, readCase, STANDARD_INPUT } from "../files/read-case.js";
+import { SpoolFailure, temporarySpools } from "../files/temporary-spools.js";
 import { writeWhole } from "../files/write-whole.js";
 import { type Heard, type ListenRequest, listenTo } from "../listen/listen-to.js";
 import type { Refusal } from "../listen/refusal.js";
@@ -51,10 +52,22 @@ async function keep({ json, speedColumn, gear }: Heard, document: Case, file: st
 
 /** Listens, and writes the picture where one is wanted; a picture that cannot be written refuses the whole. */
 async function heardAndDrawn(
-  request: ListenRequest,
-  { json, figure }: ListenFlags,
+  asked: Omit<ListenRequest, "room">,
+  flags: ListenFlags,
   context: CliContext,
 ): Promise<Heard | Refusal | "stopped"> {
+  const room = temporarySpools();
+  try {
+    return await heardFrom({ ...asked, room }, flags, context);
+  } catch (error) {
+    if (!(error instanceof SpoolFailure)) throw error;
+    return { ok: false, code: UNANSWERED, lines: [spoolFault(error, asked.recording, context.words.terminal)] };
+  } finally {
+    room.close();
+  }
+}
+
+async function heardFrom(request: ListenRequest, { json, figure }: ListenFlags, context: CliContext): Promise<Heard | Refusal | "stopped"> {
   const { words } = context;
   return withProgress(context, { quiet: json, say: words.terminal.listening.progress }, async (work) => {
     const heard = await listenTo(request, words, work);

@@ -1,4 +1,6 @@
+import { tmpdir } from "node:os";
 import type { Terminal } from "@halfturn/words";
+import type { SpoolFailure } from "./temporary-spools.js";
 
 const codeOf = (error: unknown): string =>
   error instanceof Error ? String((error as NodeJS.ErrnoException).code ?? error.message) : String(error);
@@ -21,3 +23,7 @@ export function writeFault(error: unknown, name: string, { files }: Terminal): s
   if (code === "EACCES" || code === "EPERM" || code === "EROFS") return files.noPermission(name);
   return files.cannotWrite(name, code);
 }
+
+/** Why a long recording found no room beside memory, and what to do about it, on one line. */
+export const spoolFault = ({ cause }: SpoolFailure, recording: string, { listening }: Terminal): string =>
+  listening.noRoom(recording, tmpdir(), codeOf(cause));

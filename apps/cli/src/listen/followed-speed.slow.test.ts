@@ -5,6 +5,7 @@ import { restore } from "@halfturn/casefile";
 import { type Recording, writeCsv } from "@halfturn/recordings";
 import { catalogueOf } from "@halfturn/words";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { temporarySpools } from "../files/temporary-spools.js";
 import { drive, recordingOf, writeFile } from "../road-test.test-support.js";
 import { listenTo } from "./listen-to.js";
 
@@ -15,6 +16,9 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const example = restore(readFileSync(new URL("../../../../packages/casefile/examples/two-piece.halfturn.json", import.meta.url), "utf8"));
+
+// Short enough to stay in memory: nothing is opened.
+const room = temporarySpools();
 
 const SHAKEN = [
   ["wheel", 1],
@@ -42,7 +46,7 @@ it("names the order that shook or none, whichever it was, from nothing but the v
       const made = drive({ profile: { times: [0, 20, 40], speeds: [22, 25, 23] }, sources: [source, ...others] });
       const file = join(folder, `${part}-${order}-${others.length}.csv`);
       await writeFile(file, writeCsv(withoutSpeed(recordingOf(made)), { separator: ",", decimal: "." }));
-      const heard = await listenTo({ recording: file, document: example.case, caseName: "case", gear: "5" }, catalogueOf("en"), {});
+      const heard = await listenTo({ recording: file, document: example.case, caseName: "case", gear: "5", room }, catalogueOf("en"), {});
       if (!heard.ok) continue;
       expect(heard.json.findings[0]?.code).toBe("recording.speed-followed");
       const { verdict } = heard.json;

@@ -10,7 +10,7 @@ import {
 import { type Attribution, type AttributionInput, attribute, type RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import { type LongWork, type PausedWork, partOfWork } from "@halfturn/engine/uncertainty";
-import { followedSpeed, middleSpeed, type SpeedRange } from "@halfturn/recordings";
+import { followedSpeed, middleSpeed, type SpeedRange, type SpoolRoom } from "@halfturn/recordings";
 import { type Catalogue, problemText, signalFaultText } from "@halfturn/words";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
 import { pause } from "../program/pause.js";
@@ -28,6 +28,8 @@ export interface ListenRequest {
   readonly speedFrom?: string | undefined;
   readonly speedFile?: string | undefined;
   readonly gear?: string | undefined;
+  /** Where what is long lies while it is worked on; what was heard is read from there until it is closed. */
+  readonly room: SpoolRoom;
 }
 
 /** What was heard, and what it rests on. */
@@ -73,11 +75,11 @@ interface Opened {
 async function heard(request: ListenRequest, { opened, other }: Opened, words: Catalogue, work: LongWork): Promise<Heard | Refusal> {
   const part = (from: number, to: number): PausedWork => partOfWork({ ...work, pause }, from, to);
   // The speed first: without one nothing can be answered, and the samples need not be read.
-  const speed = await speedSource(other, request.speedFrom, words, part(0, SPEED_READ - SAMPLES_READ));
+  const speed = await speedSource(other, request.speedFrom, request.room, words, part(0, SPEED_READ - SAMPLES_READ));
   if (speed !== null && !speed.ok) return speed;
   const range = speed === null ? complaintRange(request.document) : null;
   if (speed === null && range === null) return { ok: false, code: UNANSWERED, lines: [words.terminal.listening.noSpeed(other.path)] };
-  const vibration = await vibrationChannels(opened, request.channel, words, part(SPEED_READ - SAMPLES_READ, SPEED_READ));
+  const vibration = await vibrationChannels(opened, request.channel, request.room, words, part(SPEED_READ - SAMPLES_READ, SPEED_READ));
   if (!vibration.ok) return vibration;
   const { settings } = opened;
   const gear = request.gear ?? settings.gear;

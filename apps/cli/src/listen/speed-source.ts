@@ -1,7 +1,7 @@
 import type { SpeedSource } from "@halfturn/casefile";
 import type { Finding } from "@halfturn/engine/findings";
 import type { PausedWork } from "@halfturn/engine/uncertainty";
-import { findChannel, recordedSpeed, speedKindOf, speedPlaces, tachoPart } from "@halfturn/recordings";
+import { findChannel, recordedSpeed, type SpoolRoom, speedKindOf, speedPlaces, tachoPart } from "@halfturn/recordings";
 import type { Catalogue } from "@halfturn/words";
 import { BAD_USE } from "../program/exit-code.js";
 import type { OpenRoadTest } from "./open-road-test.js";
@@ -19,6 +19,7 @@ export interface ReadSpeed {
 export async function speedSource(
   { recording, path, settings }: OpenRoadTest,
   column: string | undefined,
+  room: SpoolRoom,
   words: Catalogue,
   work: PausedWork,
 ): Promise<ReadSpeed | Refusal | null> {
@@ -30,7 +31,7 @@ export async function speedSource(
   const kind = speedKindOf(channel);
   if (kind === null) return { ok: false, code: BAD_USE, lines: [words.terminal.listening.speedKind(channel.id)] };
   const tachometer = kind === "pulses" ? { part: tachoPart(channel), perTurn: settings.pulsesPerTurn } : null;
-  const read = await recordedSpeed(recording, place, tachometer, work);
+  const read = await recordedSpeed(recording, place, tachometer, work, room);
   if (!read.ok) return faultRefusal(read, path, words);
   return { ok: true, column: channel.id, source: read.value.speed, findings: read.value.notes };
 }

@@ -1,7 +1,7 @@
 import type { RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import type { PausedWork } from "@halfturn/engine/uncertainty";
-import { channelPlaces, findChannel, hearablePlaces, heardChannels, recordedChannel } from "@halfturn/recordings";
+import { channelPlaces, findChannel, hearablePlaces, heardReaders, type SpoolRoom } from "@halfturn/recordings";
 import type { Catalogue } from "@halfturn/words";
 import { BAD_USE } from "../program/exit-code.js";
 import type { OpenRoadTest } from "./open-road-test.js";
@@ -19,6 +19,7 @@ export interface VibrationChannels {
 export async function vibrationChannels(
   { recording, path }: OpenRoadTest,
   named: string | undefined,
+  room: SpoolRoom,
   words: Catalogue,
   work: PausedWork,
 ): Promise<VibrationChannels | Refusal> {
@@ -29,8 +30,8 @@ export async function vibrationChannels(
     const ids = channelPlaces(recording).map(({ channel }) => channel.id);
     return { ok: false, code: BAD_USE, lines: [words.terminal.listening.noVibration(path, ids.join(", "))] };
   }
-  const read = await heardChannels(recording, wanted, work);
+  const read = await heardReaders(recording, wanted, room, work);
   if (!read.ok) return faultRefusal(read, path, words);
   const { heard, findings } = read.value;
-  return { ok: true, names: heard.map(({ place }) => place.channel.id), channels: heard.map(recordedChannel), findings };
+  return { ok: true, names: heard.map(({ place }) => place.channel.id), channels: heard.map(({ recorded }) => recorded), findings };
 }

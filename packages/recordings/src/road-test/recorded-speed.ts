@@ -1,10 +1,12 @@
 import type { Finding } from "@halfturn/engine/findings";
-import { risingEdges } from "@halfturn/engine/signal";
+import type { PausedWork } from "@halfturn/engine/uncertainty";
 import { type ChannelPlace, channelPlaces } from "../find-channel.js";
 import type { Channel, Recording } from "../recording.js";
 import { type RecordingResult, recordingValue } from "../recording-result.js";
-import { slowChannel } from "../timing/slow-channel.js";
-import { isSquare, steadiedPulses } from "./steadied-pulses.js";
+import { MEMORY, type SpoolRoom } from "../timing/sample-spool.js";
+import { slowColumns } from "../timing/slow-channel.js";
+import { loggedSpeed } from "./logged-speed.js";
+import { pulseTimes } from "./pulse-times.js";
 
 /** How fast something turned, on the recording's clock. Seconds, m/s, rad/s. */
 export type RecordedSpeed =
@@ -42,30 +44,23 @@ export interface Tachometer {
   readonly perTurn: number;
 }
 
-/** Reads how fast something turned. tachometer: where given, the channel is taken for its signal, whatever its name. Faults as slowChannel. A channel that tells no speed is a programmer's error. */
+/**
+ * Reads how fast something turned. tachometer: where given, the channel is taken for its signal, whatever its name. room: where a long channel lies while it is
+ * read; what is given back is held in memory. Faults as slowColumns. A channel that tells no speed is a programmer's error.
+ */
 export async function recordedSpeed(
   recording: Recording,
   { channel, track, index }: ChannelPlace,
   tachometer: Tachometer | null,
-  work?: Parameters<typeof slowChannel>[3],
+  work: PausedWork = {},
+  room: SpoolRoom = MEMORY,
 ): Promise<RecordingResult<{ readonly speed: RecordedSpeed; readonly notes: readonly Finding[] }>> {
   const kind = tachometer === null ? speedKindOf(channel) : "pulses";
   if (kind === null) throw new RangeError(`${channel.id} tells no speed`);
-  const read = await slowChannel(recording, track, index, work);
+  const read = await slowColumns(recording, track, index, room, work);
   if (!read.ok) return read;
-  const { times, values, notes } = read.value;
-  if (kind !== "pulses") return recordingValue({ speed: { kind, times, speeds: values }, notes });
+  const { notes } = read.value;
+  if (kind !== "pulses") return recordingValue({ speed: { kind, ...(await loggedSpeed(read.value, work)) }, notes });
   const { part, perTurn } = tachometer ?? { part: tachoPart(channel), perTurn: 1 };
-  const edges = risingEdges(times, values, middleOf(values));
-  return recordingValue({ speed: { kind, part, perTurn, times: isSquare(values) ? steadiedPulses(edges) : edges }, notes });
-}
-
-/** Half way between rest and mark: 0.5 of a column of 0 and 1, and right for a raw voltage too. */
-function middleOf(values: Float64Array): number {
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const value of values) {
-    low = Math.min(low, value);
-    high = Math.max(high, value);
-  }
-  return (low + high) / 2;
+  return recordingValue({ speed: { kind, part, perTurn, times: await pulseTimes(read.value, work) }, notes });
 }

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isSquare, steadiedPulses } from "./steadied-pulses.js";
+import { steadiedPulses } from "./steadied-pulses.js";
 
 /** Pulses of a shaft that gains speed evenly: the n-th at the root of n = 20 t + t^2. */
 const pulse = (n: number): number => Math.sqrt(100 + n) - 10;
@@ -25,10 +25,4 @@ test("leaves pulses beside a missing or a doubled one where they are", () => {
   const steadied = steadiedPulses(lacking);
   expect([...steadied.subarray(196, 204)]).toEqual([...lacking.subarray(196, 204)]);
   expect(steadiedPulses(TRUE.slice(0, 5))).toEqual(TRUE.slice(0, 5));
-});
-
-test("tells a square column from a raw one", () => {
-  expect(isSquare(Float64Array.of(0, 0, 1, 0, 1))).toBe(true);
-  expect(isSquare(Float64Array.of(0, 0.3, 1, 0))).toBe(false);
-  expect(isSquare(Float64Array.of(0.2, 0.2))).toBe(true);
 });

@@ -4,13 +4,6 @@ const HALF = 4;
 /** Gaps further from their mean than this share hold a pulse that is missing or too many. */
 const STEADY = 0.35;
 
-/** Whether a column holds two values only: its edges then lie anywhere within the step before the sample that shows them. */
-export function isSquare(values: Float64Array): boolean {
-  const [first] = values;
-  const other = values.find((value) => value !== first);
-  return values.every((value) => value === first || value === other);
-}
-
 /**
  * Times of pulses, in seconds and rising, each laid on the quadratic through it and its four neighbours on either side: what the steps of a sampled column
  * scatter is halved, and a steady acceleration stays as it is. Pulses at the ends, and those beside a missing or a doubled one, stay where they are.

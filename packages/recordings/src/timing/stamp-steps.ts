@@ -1,9 +1,16 @@
+import type { Column } from "./long-column.js";
+import { lookInto, throughColumn } from "./through-column.js";
+
 /** A stretch of samples without a gap, [from, to), each at a whole number of steps after its first. */
 export interface SteadyRun {
   readonly from: number;
   readonly to: number;
-  /** Steps since the run's first sample; a single sample that is missing leaves one out. */
-  readonly steps: Int32Array;
+  /** Seconds by which steps are counted, so that a single sample that is missing leaves one out; null where every sample is the next step. */
+  readonly countedBy: number | null;
+  /** Steps from its first sample to its last. */
+  readonly steps: number;
+  /** When its first sample was taken, by all its stamps together. */
+  readonly start: number;
 }
 
 /** What the time stamps of a channel say of its clock. */
@@ -27,140 +34,167 @@ const COARSE_SHARE = 0.05;
 /** Steps looked at for the usual one. */
 const SAMPLE = 100_000;
 
-/** Share of the stamps that repeat the one before. */
-export function repeatShare(times: Float64Array): number {
-  let repeats = 0;
-  for (let k = 1; k < times.length; k++) if (times[k] === times[k - 1]) repeats++;
-  return repeats / times.length;
-}
-
 /** Whether stamps that repeat are coarse and not written twice. */
-export const isCoarse = (times: Float64Array): boolean => repeatShare(times) > COARSE_SHARE;
+export const isCoarse = (repeats: number, stamps: number): boolean => repeats / stamps > COARSE_SHARE;
+
+/** Steps from one stamp to the next, seconds apart by `gap`. */
+export const stepsIn = (gap: number, countedBy: number | null): number => (countedBy === null ? 1 : Math.round(gap / countedBy));
 
 /**
- * Measures a clock from its stamps (seconds, never falling; two or more): usual step, gaps, then by least squares over the runs between gaps the step and
- * the jitter. Null where the stamps do not move. Yields after each pass over the stamps.
+ * Measures a clock from its stamps (seconds, never falling; two or more), of which `repeats` repeat the one before: usual step, gaps, then by least squares
+ * over the runs between gaps the step and the jitter. Null where the stamps do not move. Goes through the stamps six times, and yields as it goes.
  */
-export function* stampSteps(times: Float64Array): Generator<void, StampSteps | null> {
-  const coarse = isCoarse(times);
-  const usual = usualStep(times, coarse);
-  if (usual === null) return null;
-  yield;
-  const resolution = stampResolution(times);
-  yield;
+export function* stampSteps(times: Column, repeats: number): Generator<void, StampSteps | null> {
+  const coarse = isCoarse(repeats, times.length);
+  const { median, resolution } = yield* sampled(times);
+  if (median === null) return null;
+  // Of coarse stamps, where steps are 0 or many, the mean of the middle half of the time.
+  const usual = coarse ? median * (1 - repeats / times.length) : median;
   const gapAbove = GAP_STEPS * Math.max(usual, coarse ? resolution : 0);
+  const { gaps, borders } = yield* gapsOf(times, gapAbove);
+  const countedBy = !coarse && (yield* isCountable(times, usual, gapAbove)) ? usual : null;
+  const pieces = borders.map((from, index) => ({ from, to: borders[index + 1] ?? times.length }));
+  const means = yield* meansOf(times, pieces, countedBy);
+  const step = (yield* fittedStep(times, pieces, countedBy, means)) ?? usual;
+  const starts = yield* startsOf(times, pieces, countedBy, step);
+  const { rms, most } = yield* departures(times, pieces, countedBy, starts, step);
+  return {
+    step,
+    jitterShare: rms / step,
+    rounded: most <= resolution,
+    runs: pieces.map((piece, k) => ({ ...piece, countedBy, steps: (means[k] as Means).steps, start: starts[k] as number })),
+    gaps,
+  };
+}
+
+/** The median step, null where the stamps do not move, and what stamps are rounded to: a power of ten from 0.1 s down to 1e-9 s. */
+function* sampled(times: Column): Generator<void, { readonly median: number | null; readonly resolution: number }> {
+  const stride = Math.max(1, Math.floor(times.length / SAMPLE));
+  const at = lookInto(times);
+  const size = Math.max(Math.abs(at(times.length - 1)), Math.abs(at(0)));
+  const scales = Array.from({ length: 8 }, (_, k) => 10 ** (k + 1));
+  // A stamp written with so many decimals is that many whole steps, but for the rounding of the double.
+  const slacks = scales.map((scale) => Math.max(1e-6, 8 * Number.EPSILON * size * scale));
+  const whole = scales.map(() => true);
+  const steps: number[] = [];
+  let before = Number.NaN;
+  yield* throughColumn(times, 0, times.length, (time, k) => {
+    if (k % stride === 0) {
+      for (const [power, scale] of scales.entries())
+        if (whole[power] && Math.abs(time * scale - Math.round(time * scale)) > (slacks[power] as number)) whole[power] = false;
+    }
+    if (k > 0 && (k - 1) % stride === 0 && time - before > 0) steps.push(time - before);
+    before = time;
+  });
+  steps.sort((a, b) => a - b);
+  const finest = whole.indexOf(true);
+  return { median: steps[Math.floor(steps.length / 2)] ?? null, resolution: finest < 0 ? 1e-9 : 1 / (scales[finest] as number) };
+}
+
+function* gapsOf(times: Column, gapAbove: number): Generator<void, Pick<StampSteps, "gaps"> & { readonly borders: readonly number[] }> {
   const gaps: { start: number; seconds: number }[] = [];
   const borders = [0];
-  for (let k = 1; k < times.length; k++) {
-    const [before, time] = [times[k - 1] as number, times[k] as number];
-    if (time - before <= gapAbove) continue;
-    gaps.push({ start: before, seconds: time - before });
-    borders.push(k);
-  }
-  yield;
-  const countable = !coarse && isCountable(times, usual, gapAbove);
-  yield;
-  const runs = borders.map((from, index) => runOf(times, from, borders[index + 1] ?? times.length, countable ? usual : null));
-  yield;
-  const step = fittedStep(times, runs) ?? usual;
-  yield;
-  const starts = runs.map((run) => runStart(times, run, step));
-  yield;
-  const { rms, most } = departures(times, runs, starts, step);
-  return { step, jitterShare: rms / step, rounded: most <= resolution, runs, gaps };
+  let before = Number.POSITIVE_INFINITY;
+  yield* throughColumn(times, 0, times.length, (time, k) => {
+    if (time - before > gapAbove) {
+      gaps.push({ start: before, seconds: time - before });
+      borders.push(k);
+    }
+    before = time;
+  });
+  return { gaps, borders };
 }
 
-/** The median step; of coarse stamps, where steps are 0 or many, the mean of the middle half of the time. */
-function usualStep(times: Float64Array, coarse: boolean): number | null {
-  const stride = Math.max(1, Math.floor(times.length / SAMPLE));
-  const steps: number[] = [];
-  for (let k = 1; k < times.length; k += stride) {
-    const step = (times[k] as number) - (times[k - 1] as number);
-    if (step > 0) steps.push(step);
-  }
-  steps.sort((a, b) => a - b);
-  const median = steps[Math.floor(steps.length / 2)];
-  if (median === undefined) return null;
-  return coarse ? median * (1 - repeatShare(times)) : median;
-}
-
-function isCountable(times: Float64Array, usual: number, gapAbove: number): boolean {
-  for (let k = 1; k < times.length; k++) {
-    const step = (times[k] as number) - (times[k - 1] as number);
-    if (step > gapAbove) continue;
+function* isCountable(times: Column, usual: number, gapAbove: number): Generator<void, boolean> {
+  let [before, countable] = [Number.NaN, true];
+  yield* throughColumn(times, 0, times.length, (time, k) => {
+    const step = time - before;
+    before = time;
+    if (k === 0 || step > gapAbove) return;
     const steps = step / usual;
-    if (steps < 1 - COUNTABLE || Math.abs(steps - Math.round(steps)) > COUNTABLE) return false;
-  }
-  return true;
+    if (steps < 1 - COUNTABLE || Math.abs(steps - Math.round(steps)) > COUNTABLE) countable = false;
+  });
+  return countable;
 }
 
-function runOf(times: Float64Array, from: number, to: number, usual: number | null): SteadyRun {
-  const steps = new Int32Array(to - from);
-  for (let k = 1; k < steps.length; k++) {
-    const step = (times[from + k] as number) - (times[from + k - 1] as number);
-    steps[k] = (steps[k - 1] as number) + (usual === null ? 1 : Math.round(step / usual));
-  }
-  return { from, to, steps };
+interface Piece {
+  readonly from: number;
+  readonly to: number;
 }
 
-const meanOver = (length: number, value: (k: number) => number): number => {
-  let sum = 0;
-  for (let k = 0; k < length; k++) sum += value(k);
-  return sum / length;
-};
+/** Visits every stamp with its number of steps since its piece began, and the piece. */
+function* throughPieces(
+  times: Column,
+  pieces: readonly Piece[],
+  countedBy: number | null,
+  visit: (time: number, steps: number, piece: number) => void,
+): Generator<void> {
+  let [piece, steps, before] = [0, 0, 0];
+  yield* throughColumn(times, 0, times.length, (time, k) => {
+    if (k === pieces[piece]?.to) piece++;
+    steps = k === pieces[piece]?.from ? 0 : steps + stepsIn(time - before, countedBy);
+    before = time;
+    visit(time, steps, piece);
+  });
+}
+
+interface Means {
+  readonly step: number;
+  readonly time: number;
+  readonly steps: number;
+}
+
+function* meansOf(times: Column, pieces: readonly Piece[], countedBy: number | null): Generator<void, readonly Means[]> {
+  const sums = pieces.map(() => ({ step: 0, time: 0, steps: 0 }));
+  yield* throughPieces(times, pieces, countedBy, (time, steps, piece) => {
+    const sum = sums[piece] as (typeof sums)[number];
+    sum.step += steps;
+    sum.time += time;
+    sum.steps = steps;
+  });
+  return sums.map(({ step, time, steps }, k) => {
+    const { from, to } = pieces[k] as Piece;
+    return { step: step / (to - from), time: time / (to - from), steps };
+  });
+}
 
 /** One step for all runs, each with a start of its own: least squares of stamp over number of steps. */
-function fittedStep(times: Float64Array, runs: readonly SteadyRun[]): number | null {
+function* fittedStep(
+  times: Column,
+  pieces: readonly Piece[],
+  countedBy: number | null,
+  means: readonly Means[],
+): Generator<void, number | null> {
   let [across, along] = [0, 0];
-  for (const { from, to, steps } of runs) {
-    const length = to - from;
-    const [meanStep, meanTime] = [meanOver(length, (k) => steps[k] as number), meanOver(length, (k) => times[from + k] as number)];
-    for (let k = 0; k < length; k++) {
-      const centred = (steps[k] as number) - meanStep;
-      across += centred * ((times[from + k] as number) - meanTime);
-      along += centred * centred;
-    }
-  }
+  yield* throughPieces(times, pieces, countedBy, (time, steps, piece) => {
+    const mean = means[piece] as Means;
+    const centred = steps - mean.step;
+    across += centred * (time - mean.time);
+    along += centred * centred;
+  });
   return across > 0 && along > 0 ? across / along : null;
 }
 
-function departures(
-  times: Float64Array,
-  runs: readonly SteadyRun[],
-  starts: readonly number[],
-  step: number,
-): { readonly rms: number; readonly most: number } {
-  let [squares, most] = [0, 0];
-  for (const [index, { from, to, steps }] of runs.entries()) {
-    const start = starts[index] as number;
-    for (let k = from; k < to; k++) {
-      const off = (times[k] as number) - start - step * (steps[k - from] as number);
-      squares += off * off;
-      most = Math.max(most, Math.abs(off));
-    }
-  }
-  return { rms: Math.sqrt(squares / times.length), most };
+function* startsOf(times: Column, pieces: readonly Piece[], countedBy: number | null, step: number): Generator<void, readonly number[]> {
+  const sums = new Array<number>(pieces.length).fill(0);
+  yield* throughPieces(times, pieces, countedBy, (time, steps, piece) => {
+    sums[piece] = (sums[piece] as number) + (time - step * steps);
+  });
+  return sums.map((sum, k) => sum / ((pieces[k] as Piece).to - (pieces[k] as Piece).from));
 }
 
-/** When the first sample of a run was taken, by all its stamps together. */
-export const runStart = (times: Float64Array, { from, to, steps }: SteadyRun, step: number): number =>
-  meanOver(to - from, (k) => (times[from + k] as number) - step * (steps[k] as number));
-
-/** The step that all stamps are rounded to: a power of ten from 0.1 s down to 1e-9 s. */
-function stampResolution(times: Float64Array): number {
-  const stride = Math.max(1, Math.floor(times.length / SAMPLE));
-  const origin = times[0] as number;
-  const size = Math.max(Math.abs(origin), Math.abs(times.at(-1) as number));
-  for (let power = 1; power < 9; power++) {
-    const scale = 10 ** power;
-    // A stamp written with so many decimals is that many whole steps, but for the rounding of the double.
-    const slack = Math.max(1e-6, 8 * Number.EPSILON * size * scale);
-    let whole = true;
-    for (let k = 0; k < times.length && whole; k += stride) {
-      const place = (times[k] as number) * scale;
-      whole = Math.abs(place - Math.round(place)) <= slack;
-    }
-    if (whole) return 1 / scale;
-  }
-  return 1e-9;
+function* departures(
+  times: Column,
+  pieces: readonly Piece[],
+  countedBy: number | null,
+  starts: readonly number[],
+  step: number,
+): Generator<void, { readonly rms: number; readonly most: number }> {
+  let [squares, most] = [0, 0];
+  yield* throughPieces(times, pieces, countedBy, (time, steps, piece) => {
+    const off = time - (starts[piece] as number) - step * steps;
+    squares += off * off;
+    most = Math.max(most, Math.abs(off));
+  });
+  return { rms: Math.sqrt(squares / times.length), most };
 }
