@@ -1,5 +1,7 @@
+import * as exchange from "@halfturn/exchange";
 import fc from "fast-check";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { z } from "zod";
 import { demoCases } from "./demo/demo-cases.js";
 import { mutated, type OpenApiDocument, type Operation, operationsOf, requestFor } from "./operations.test-support.js";
 import { openShop, type Shop, sampleCase } from "./shop.test-support.js";
@@ -87,4 +89,11 @@ test("whatever is sent to an operation, it answers with a status that the docume
 
 test("and after all that the store finds nothing wrong with itself", async () => {
   expect(await shop.store.check()).toEqual([]);
+});
+
+test("every shape that server and app share has its name in the document, whichever was loaded first", async () => {
+  const { components } = (await (await shop.ask("/api/openapi.json")).json()) as { readonly components: { readonly schemas: object } };
+  const shared = Object.values(exchange).flatMap((one) => (one instanceof z.ZodType ? [one.meta()?.id] : []));
+  expect(shared.length).toBeGreaterThan(10);
+  for (const name of new Set(shared.filter((id) => id !== undefined))) expect(Object.keys(components.schemas)).toContain(name);
 });

@@ -4,6 +4,7 @@ import type { ServerParts } from "./app/server-parts.js";
 import { closeFolder } from "./close-folder.js";
 import { fillWithDemo } from "./demo/demo-shop.js";
 import { changeFeed } from "./events/change-feed.js";
+import { followStore } from "./events/follow-store.js";
 import { type ClaimedPort, claimPort } from "./http/claim-port.js";
 import { LOOPBACK_NAMES } from "./http/own-host.js";
 import { openLan } from "./lan/open-lan.js";
@@ -79,6 +80,7 @@ async function serve(settings: ServerSettings, ports: Ports, { store, close }: O
   const { now, newId, version } = settings;
   const log = lineLog(settings.writeLog, now);
   const feed = changeFeed();
+  const unfollow = followStore(store, feed);
   const reports = reportRenderer({ worker: new URL("./report-worker.js", import.meta.url) });
   const web = settings.web === null ? null : webFiles(settings.web);
   const demoCases = settings.demo ? await fillWithDemo(store, now) : 0;
@@ -97,6 +99,7 @@ async function serve(settings: ServerSettings, ports: Ports, { store, close }: O
     folderOpen: settings.database === null && closeFolder(settings.folder) === "open",
     demoCases,
     stop: async () => {
+      unfollow();
       feed.close();
       await ports.stop();
       reports.close();

@@ -10,7 +10,7 @@ export const refusal = z.object({
 });
 
 /** A refusal that says everything that is wrong with a document at once. */
-export const refusals = refusal.extend({ problems: z.array(refusal).optional() });
+export const refusals = refusal.extend({ problems: z.array(refusal).optional() }).meta({ id: "Refusal" });
 
 export type Refusal = Readonly<z.infer<typeof refusal>>;
 export type Refusals = Refusal & { readonly problems?: readonly Refusal[] | undefined };

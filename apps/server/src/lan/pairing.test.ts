@@ -10,8 +10,8 @@ describe("a code", () => {
     const codes = pairing(() => 0);
     const { code } = codes.begin();
     expect(code).toMatch(/^\d{8}$/);
-    expect(codes.claim(code)).toBe("granted");
-    expect(codes.claim(code)).toBe("refused");
+    expect(codes.claim(code, "a")).toBe("granted");
+    expect(codes.claim(code, "a")).toBe("refused");
   });
 
   test("is void after five minutes, and once there is another", () => {
@@ -19,29 +19,42 @@ describe("a code", () => {
     const codes = pairing(() => now);
     const first = codes.begin().code;
     const second = codes.begin().code;
-    expect(codes.claim(first)).toBe("refused");
+    expect(codes.claim(first, "a")).toBe("refused");
     now = 5 * 60_000;
-    expect(codes.claim(second)).toBe("refused");
+    expect(codes.claim(second, "a")).toBe("refused");
   });
 
-  test("does not survive five wrong tries", () => {
+  test("does not survive five wrong tries, from wherever they come", () => {
     const codes = pairing(() => 0);
     const { code } = codes.begin();
-    for (let k = 0; k < 5; k++) expect(codes.claim("x")).toBe("refused");
-    expect(codes.claim(code)).toBe("refused");
+    for (let k = 0; k < 5; k++) expect(codes.claim("x", `${k}`)).toBe("refused");
+    expect(codes.claim(code, "a")).toBe("refused");
   });
 
-  test("after twenty wrong tries nobody is let in for ten minutes", () => {
+  test("after five wrong tries from one address only that address is shut out, for ten minutes", () => {
     let now = 0;
     const codes = pairing(() => now);
-    for (let k = 0; k < 20; k++) codes.claim("");
-    expect(codes.claim(codes.begin().code)).toBe("too-many-tries");
+    for (let k = 0; k < 5; k++) expect(codes.claim("x", "a")).toBe("refused");
+    // However often it goes on trying, that adds nothing to what counts for all.
+    for (let k = 0; k < 100; k++) expect(codes.claim("x", "a")).toBe("too-many-tries");
+    const { code } = codes.begin();
+    expect(codes.claim(code, "a")).toBe("too-many-tries");
+    expect(codes.claim(code, "b")).toBe("granted");
     now = 10 * 60_000;
-    expect(codes.claim(codes.begin().code)).toBe("granted");
+    expect(codes.claim(codes.begin().code, "a")).toBe("granted");
+  });
+
+  test("after twenty wrong tries in all nobody is let in for ten minutes", () => {
+    let now = 0;
+    const codes = pairing(() => now);
+    for (let k = 0; k < 20; k++) expect(codes.claim("", `${k % 4}`)).toBe("refused");
+    expect(codes.claim(codes.begin().code, "another")).toBe("too-many-tries");
+    now = 10 * 60_000;
+    expect(codes.claim(codes.begin().code, "another")).toBe("granted");
   });
 
   test("nothing is no code, even while none is valid", () => {
-    expect(pairing(() => 0).claim("")).toBe("refused");
+    expect(pairing(() => 0).claim("", "a")).toBe("refused");
   });
 });
 
@@ -62,6 +75,11 @@ describe("the local network", () => {
   const offer = async (): Promise<PairingOffer> => (await (await shop.ask("/api/pairing", { method: "POST" })).json()) as PairingOffer;
   const claim = (code: string, device = "Bay 1 phone"): Promise<Response> =>
     ask("/api/pairing/claim", { method: "POST", body: JSON.stringify({ code, device }) });
+  /** As if it came through a socket from there. */
+  const claimFrom = async (remoteAddress: string, code: string): Promise<number> => {
+    const sent = { method: "POST", body: JSON.stringify({ code, device: "Phone" }), headers: { "x-forwarded-for": "192.0.2.99" } };
+    return (await outside.request("https://192.0.2.7:4681/api/pairing/claim", sent, { incoming: { socket: { remoteAddress } } })).status;
+  };
   const cookieOf = (answer: Response): string => (answer.headers.get("set-cookie") ?? "").split(";")[0] ?? "";
 
   test("sees the app, and nothing of the shop", async () => {
@@ -127,5 +145,11 @@ describe("the local network", () => {
     expect((await ask("/api/pairing/claim", { method: "POST", body: "{" })).status).toBe(400);
     expect((await ask("/api/pairing/claim", { method: "POST", body: JSON.stringify({ code: "1", device: " " }) })).status).toBe(400);
     expect((await ask("/api/pairing/claim", { method: "POST", body: "x".repeat(3000) })).status).toBe(413);
+  });
+
+  test("a phone that guesses shuts itself out, and no other", async () => {
+    for (let k = 0; k < 5; k++) expect(await claimFrom("192.0.2.66", "x")).toBe(403);
+    expect(await claimFrom("192.0.2.66", (await offer()).code)).toBe(429);
+    expect(await claimFrom("192.0.2.20", (await offer()).code)).toBe(201);
   });
 });

@@ -11,7 +11,6 @@ import { by, deviceHeader, idParam, json, refused } from "./shared.js";
 
 const HASH = /^[0-9a-f]{64}$/;
 
-const one = attachment.openapi("Attachment");
 const nameParam = idParam.extend({
   name: z
     .string()
@@ -48,8 +47,8 @@ const putRoute = createRoute({
   summary: "Add a picture; under a hash it must be the picture of that hash",
   request: { params: nameParam, headers: deviceHeader },
   responses: {
-    200: { description: "The case had it already.", content: json(one) },
-    201: { description: "Kept.", content: json(one) },
+    200: { description: "The case had it already.", content: json(attachment) },
+    201: { description: "Kept.", content: json(attachment) },
     ...refused(400, 404, 409, 410, 413, 415, 422, 503, 507),
   },
 });

@@ -9,13 +9,12 @@ import { answerConflict, answerSaved } from "./answer-saved.js";
 import { readCaseBody } from "./read-case-body.js";
 import { by, caseBody, deviceHeader, idParam, json, refused } from "./shared.js";
 
-const revision = caseRevision.openapi("CaseRevision");
-const held = z.object({ revision: z.int(), savedAt: z.string(), savedBy: z.string(), document: caseBody }).openapi("HeldCase");
-const conflict = z.object({ current: held, setAside: revision }).openapi("SaveConflict");
+const held = z.object({ revision: z.int(), savedAt: z.string(), savedBy: z.string(), document: caseBody }).meta({ id: "HeldCase" });
+const conflict = z.object({ current: held, setAside: caseRevision }).meta({ id: "SaveConflict" });
 const tagHeader = deviceHeader.extend({
   "if-match": z.string().optional().openapi({ description: "The ETag of the revision that was changed. Without it: 428." }),
 });
-const saved = { description: "Done; the ETag names the new revision.", content: json(revision) };
+const saved = { description: "Done; the ETag names the new revision.", content: json(caseRevision) };
 /** Bodies are read by hand, to answer with every problem at once; the document says what they are. */
 const body = { required: true, content: json(caseBody) };
 
@@ -31,7 +30,7 @@ const listRoute = createRoute({
       "put-away": z.enum(["true", "false"]).default("false").openapi({ description: "true: the cases that were put away instead" }),
     }),
   },
-  responses: { 200: { description: "A page of the list.", content: json(caseList.openapi("CaseList")) }, ...refused(400, 503) },
+  responses: { 200: { description: "A page of the list.", content: json(caseList) }, ...refused(400, 503) },
 });
 
 const createCaseRoute = createRoute({

@@ -23,7 +23,7 @@ const route = createRoute({
   responses: {
     200: {
       description: "Never ends by itself. The id of an event goes back as Last-Event-ID after a break.",
-      content: { "text/event-stream": { schema: caseEvent.openapi("CaseEvent") } },
+      content: { "text/event-stream": { schema: caseEvent } },
     },
     ...refused(400, 503),
   },
@@ -78,7 +78,7 @@ async function tell(stream: SSEStreamingApi, { store, feed, welcome }: Telling, 
   }
 }
 
-/** Waits for a change; false when the time for a heartbeat came first. Another server's change on the same database is seen at the heartbeat. */
+/** Waits for a change; false when the time for a heartbeat came first. */
 async function wait(feed: ServerParts["feed"], signal: AbortSignal): Promise<boolean> {
   const started = performance.now();
   await feed.next(HEARTBEAT_MS, signal);

@@ -3,7 +3,7 @@ import { type Api, addRoute } from "../app/add-route.js";
 import type { ServerParts } from "../app/server-parts.js";
 import { json, refused } from "./shared.js";
 
-const health = z.object({ status: z.literal("ok"), version: z.string(), database: z.enum(["sqlite", "postgres"]) }).openapi("Health");
+const health = z.object({ status: z.literal("ok"), version: z.string(), database: z.enum(["sqlite", "postgres"]) }).meta({ id: "Health" });
 
 const route = createRoute({
   method: "get",

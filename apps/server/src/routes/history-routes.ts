@@ -10,7 +10,7 @@ const historyRoute = createRoute({
   path: "/api/cases/{id}/history",
   summary: "Everything that was saved of a case, oldest first: who changed it and when",
   request: { params: idParam },
-  responses: { 200: { description: "The history.", content: json(caseHistory.openapi("CaseHistory")) }, ...refused(400, 404, 503) },
+  responses: { 200: { description: "The history.", content: json(caseHistory) }, ...refused(400, 404, 503) },
 });
 
 const revisionRoute = createRoute({

@@ -6,6 +6,7 @@ import { type Api, addRoute } from "../app/add-route.js";
 import type { ServerParts } from "../app/server-parts.js";
 import { readBody } from "../http/read-body.js";
 import { refuse } from "../http/refuse.js";
+import { remoteAddress } from "../http/remote-address.js";
 import { rememberDevice } from "../lan/access.js";
 import { newToken, tokenHashOf } from "../lan/pairing.js";
 import { json, refused } from "./shared.js";
@@ -16,14 +17,14 @@ const stateRoute = createRoute({
   method: "get",
   path: "/api/pairing",
   summary: "Whether and where the shop can be reached from the local network",
-  responses: { 200: { description: "The addresses.", content: json(lanState.openapi("LanState")) }, ...refused(403) },
+  responses: { 200: { description: "The addresses.", content: json(lanState) }, ...refused(403) },
 });
 
 const offerRoute = createRoute({
   method: "post",
   path: "/api/pairing",
   summary: "A fresh code that lets one device in, within five minutes; any earlier one is void",
-  responses: { 201: { description: "The code.", content: json(pairingOffer.openapi("PairingOffer")) }, ...refused(403, 409) },
+  responses: { 201: { description: "The code.", content: json(pairingOffer) }, ...refused(403, 409) },
 });
 
 const claimRoute = createRoute({
@@ -31,7 +32,7 @@ const claimRoute = createRoute({
   path: "/api/pairing/claim",
   summary: "Be let in with a code; the answer's cookie is the device's key",
   responses: {
-    201: { description: "Let in.", content: json(pairedDevice.openapi("PairedDevice")) },
+    201: { description: "Let in.", content: json(pairedDevice) },
     ...refused(400, 403, 413, 429, 503, 507),
   },
 });
@@ -72,7 +73,7 @@ export function addPairingRoutes(app: Api, parts: ServerParts): void {
     c.header("cache-control", "no-store");
     return c.json({ code, expiresAt: new Date(expiresAt).toISOString(), address, qr: renderSVG(address) }, 201);
   });
-  addRoute(app, claimRoute, (c) => claim(c, parts), { required: true, content: json(pairingClaim.openapi("PairingClaim")) });
+  addRoute(app, claimRoute, (c) => claim(c, parts), { required: true, content: json(pairingClaim) });
   addRoute(app, certificateRoute, (c) => {
     if (!lan) return refuse(c, "not-found", { what: c.req.path });
     return c.body(lan.certificate, 200, { "content-type": "application/x-x509-ca-cert", "cache-control": "no-cache" });
@@ -96,7 +97,7 @@ async function claim(c: Context, { store, lan, newId, now, log }: ServerParts): 
   const claimed = pairingClaim.safeParse(jsonOrNull(new TextDecoder().decode(body.bytes)));
   if (!claimed.success) return refuse(c, "bad-request", { why: "code, device" });
   const { code, device: name } = claimed.data;
-  const answer = lan?.pairing.claim(code) ?? "refused";
+  const answer = lan?.pairing.claim(code, remoteAddress(c)) ?? "refused";
   if (answer !== "granted") {
     log({ event: "pairing-refused", why: answer });
     return refuse(c, answer === "refused" ? "code-refused" : "too-many-tries", {});

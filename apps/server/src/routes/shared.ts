@@ -28,15 +28,12 @@ export const deviceHeader = z.object({
 export const json = (schema: z.ZodType) => ({ "application/json": { schema } });
 
 /** A case file; what it may hold is said by its own published schema, and every problem is answered at once. */
-export const caseBody = z.looseObject({ format: z.literal("halfturn-case"), version: z.int() }).openapi("Case");
+export const caseBody = z.looseObject({ format: z.literal("halfturn-case"), version: z.int() }).meta({ id: "Case" });
 
 /** Answers with a refusal, by status. */
 export const refused = (...statuses: readonly number[]) =>
   Object.fromEntries(
-    statuses.map((status) => [
-      status,
-      { description: "Refused; `code` says why.", content: { [PROBLEM_JSON]: { schema: refusals.openapi("Refusal") } } },
-    ]),
+    statuses.map((status) => [status, { description: "Refused; `code` says why.", content: { [PROBLEM_JSON]: { schema: refusals } } }]),
   );
 
 /** Who is changing something; a refusal where the device's name cannot be read. */
