@@ -29,7 +29,7 @@ export interface Program {
     options?: { readonly stdin?: string; readonly env?: Readonly<Record<string, string>> },
   ) => Promise<Outcome>;
   /** Starts the program and leaves it running. */
-  readonly start: (args: readonly string[]) => ChildProcessWithoutNullStreams;
+  readonly start: (args: readonly string[], env?: Readonly<Record<string, string>>) => ChildProcessWithoutNullStreams;
   /** Copies an example case into the folder under a name. */
   readonly example: (example: string, name: string) => void;
   /** Writes an example case, changed, under a name. */
