@@ -41,6 +41,7 @@ export interface Terminal {
     readonly json: string;
     readonly seed: string;
     readonly draws: string;
+    readonly units: string;
     readonly lang: string;
     readonly output: string;
     readonly paper: string;

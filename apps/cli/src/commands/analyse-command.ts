@@ -2,7 +2,7 @@ import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
 import type { AnalyseFlags } from "./analyse-flags.js";
-import { acceptFlag, drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, stageFlag, switchFlag } from "./common-flags.js";
+import { acceptFlag, drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, stageFlag, switchFlag, unitsFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
 
 export const analyseCommand = (terminal: Terminal): Command<CliContext> =>
@@ -17,6 +17,7 @@ export const analyseCommand = (terminal: Terminal): Command<CliContext> =>
         json: switchFlag(terminal.flags.json),
         seed: seedFlag(terminal),
         draws: drawsFlag(terminal),
+        units: unitsFlag(terminal),
         lang: langFlag(terminal),
       },
       positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },

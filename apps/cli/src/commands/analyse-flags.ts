@@ -1,6 +1,6 @@
 import type { Stage } from "@halfturn/casefile";
 import type { FindingCode } from "@halfturn/engine/findings";
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
 export interface AnalyseFlags {
   readonly stage?: Stage;
@@ -10,5 +10,6 @@ export interface AnalyseFlags {
   readonly json: boolean;
   readonly seed: number;
   readonly draws: number;
+  readonly units?: Units;
   readonly lang?: Language;
 }

@@ -1,4 +1,4 @@
-import { LANGUAGES, type Language, type Terminal } from "@halfturn/words";
+import { LANGUAGES, type Language, type Terminal, UNIT_SYSTEMS, type Units } from "@halfturn/words";
 import type { CliContext } from "../program/context.js";
 import { completeFindingCode, parseFindingCode } from "./finding-code.js";
 import { wholeNumber } from "./whole-number.js";
@@ -20,6 +20,10 @@ const MOST_PLANS = 50;
 /** `--lang` is read before anything else; here it is checked and documented. */
 export const langFlag = ({ flags }: Terminal) =>
   ({ kind: "enum", values: LANGUAGES as readonly Language[], brief: flags.lang, optional: true, placeholder: "LANG" }) as const;
+
+/** `--units` is read before anything else, too. */
+export const unitsFlag = ({ flags }: Terminal) =>
+  ({ kind: "enum", values: UNIT_SYSTEMS as readonly Units[], brief: flags.units, optional: true }) as const;
 
 export const fileArgument = (brief: string) => ({ parse: String, brief, placeholder: "FILE" }) as const;
 

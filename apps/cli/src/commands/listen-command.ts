@@ -1,7 +1,7 @@
 import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
-import { langFlag, switchFlag } from "./common-flags.js";
+import { langFlag, switchFlag, unitsFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
 import type { ListenFlags } from "./listen-flags.js";
 
@@ -20,6 +20,7 @@ export function listenCommand(terminal: Terminal): Command<CliContext> {
         figure: { kind: "parsed", parse: parsePicture, brief: listening.flags.figure, placeholder: "FILE", optional: true },
         keep: switchFlag(listening.flags.keep),
         json: switchFlag(terminal.flags.json),
+        units: unitsFlag(terminal),
         lang: langFlag(terminal),
       },
       positional: { kind: "tuple", parameters: [{ parse: String, brief: listening.recordingArgument, placeholder: "RECORDING" }] },

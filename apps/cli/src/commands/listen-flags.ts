@@ -1,4 +1,4 @@
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
 export interface ListenFlags {
   readonly case: string;
@@ -9,5 +9,6 @@ export interface ListenFlags {
   readonly figure?: string;
   readonly keep: boolean;
   readonly json: boolean;
+  readonly units?: Units;
   readonly lang?: Language;
 }

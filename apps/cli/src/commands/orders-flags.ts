@@ -1,4 +1,4 @@
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
 export interface OrdersFlags {
   /** Road speed, km/h. */
@@ -7,5 +7,6 @@ export interface OrdersFlags {
   /** Turns of the wheel that a recording holds. */
   readonly turns?: number;
   readonly json: boolean;
+  readonly units?: Units;
   readonly lang?: Language;
 }

@@ -11,6 +11,7 @@ import {
   planNumberFlag,
   seedFlag,
   switchFlag,
+  unitsFlag,
 } from "./common-flags.js";
 import { helpText } from "./help-text.js";
 import type { PlanFlags } from "./plan-flags.js";
@@ -29,6 +30,7 @@ export const planCommand = (terminal: Terminal): Command<CliContext> =>
         json: switchFlag(terminal.flags.json),
         seed: seedFlag(terminal),
         draws: planDrawsFlag(terminal),
+        units: unitsFlag(terminal),
         lang: langFlag(terminal),
       },
       positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },

@@ -1,5 +1,5 @@
 import type { FindingCode } from "@halfturn/engine/findings";
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
 export interface PlanFlags {
   readonly maxChanges: number;
@@ -13,5 +13,6 @@ export interface PlanFlags {
   readonly json: boolean;
   readonly seed: number;
   readonly draws: number;
+  readonly units?: Units;
   readonly lang?: Language;
 }

@@ -1,7 +1,7 @@
 import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
-import { acceptFlag, drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, switchFlag } from "./common-flags.js";
+import { acceptFlag, drawsFlag, fileArgument, gaugingFlag, langFlag, seedFlag, switchFlag, unitsFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
 import type { PredictFlags } from "./predict-flags.js";
 
@@ -16,6 +16,7 @@ export const predictCommand = (terminal: Terminal): Command<CliContext> =>
         json: switchFlag(terminal.flags.json),
         seed: seedFlag(terminal),
         draws: drawsFlag(terminal),
+        units: unitsFlag(terminal),
         lang: langFlag(terminal),
       },
       positional: { kind: "tuple", parameters: [fileArgument(terminal.args.file)] },

@@ -1,5 +1,5 @@
 import type { FindingCode } from "@halfturn/engine/findings";
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 
 export interface PredictFlags {
   /** As typed: ID=AMOUNT. What they mean depends on the case. */
@@ -9,5 +9,6 @@ export interface PredictFlags {
   readonly json: boolean;
   readonly seed: number;
   readonly draws: number;
+  readonly units?: Units;
   readonly lang?: Language;
 }

@@ -1,7 +1,7 @@
 import type { Terminal } from "@halfturn/words";
 import { buildCommand, type Command } from "@stricli/core";
 import type { CliContext } from "../program/context.js";
-import { drawsFlag, fileArgument, langFlag, seedFlag } from "./common-flags.js";
+import { drawsFlag, fileArgument, langFlag, seedFlag, unitsFlag } from "./common-flags.js";
 import { helpText } from "./help-text.js";
 import { parseReportFile } from "./report-file.js";
 import type { ReportFlags } from "./report-flags.js";
@@ -15,6 +15,7 @@ export const reportCommand = (terminal: Terminal): Command<CliContext> =>
         paper: { kind: "enum", values: ["a4", "letter"], brief: terminal.flags.paper, default: "a4" },
         seed: seedFlag(terminal),
         draws: drawsFlag(terminal),
+        units: unitsFlag(terminal),
         lang: langFlag(terminal),
       },
       aliases: { o: "output" },

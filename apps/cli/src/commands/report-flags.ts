@@ -1,4 +1,4 @@
-import type { Language } from "@halfturn/words";
+import type { Language, Units } from "@halfturn/words";
 import type { ReportFile } from "./report-file.js";
 
 export interface ReportFlags {
@@ -6,5 +6,6 @@ export interface ReportFlags {
   readonly paper: "a4" | "letter";
   readonly seed: number;
   readonly draws: number;
+  readonly units?: Units;
   readonly lang?: Language;
 }

@@ -22,6 +22,7 @@ export async function runReport(this: CliContext, { output, paper, seed, draws }
     gaugings,
     corrections,
     language: words.language,
+    units: words.numbers.units,
     date: this.now(),
     toolVersion: VERSION,
   });

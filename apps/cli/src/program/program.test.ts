@@ -3,7 +3,7 @@ import { ExitCode } from "@stricli/core";
 import { describe, expect, it } from "vitest";
 import { colourWanted } from "./colour.js";
 import { exitCodeOf } from "./exit-code.js";
-import { afterLanguage, languageArgument } from "./language-argument.js";
+import { afterLanguage, languageArgument, unitsArgument } from "./language-argument.js";
 import { VERSION } from "./version.js";
 
 describe("exit codes", () => {
@@ -24,6 +24,20 @@ describe("language", () => {
     expect(languageArgument(["analyse"], { LC_ALL: "C", LANG: "es_ES.UTF-8" })).toBe("en");
     expect(languageArgument(["analyse", "--lang"], {})).toBe("en");
     expect(languageArgument(["analyse", "--", "--lang", "es"], {})).toBe("en");
+  });
+});
+
+describe("units", () => {
+  it("are metric unless others are asked for by flag", () => {
+    expect([["plan"], ["plan", "--units"], ["plan", "--units", "imperial"], ["plan", "--", "--units", "us"]].map(unitsArgument)).toEqual(
+      Array.from({ length: 4 }, () => "metric"),
+    );
+    expect(
+      [
+        ["plan", "--units", "us"],
+        ["plan", "--units=us", "a.json"],
+      ].map(unitsArgument),
+    ).toEqual(["us", "us"]);
   });
 });
 

@@ -5,7 +5,7 @@ import { appOf } from "./app.js";
 import { colourWanted } from "./colour.js";
 import type { CliContext, CliProcess } from "./context.js";
 import { exitCodeOf } from "./exit-code.js";
-import { afterLanguage, languageArgument } from "./language-argument.js";
+import { afterLanguage, languageArgument, unitsArgument } from "./language-argument.js";
 
 /** What the program gets from outside besides its arguments. */
 export interface Outside extends Pick<CliContext, "now" | "newId" | "onStop" | "readStandardInput"> {
@@ -15,7 +15,7 @@ export interface Outside extends Pick<CliContext, "now" | "newId" | "onStop" | "
 
 /** Runs one command line and gives its exit code. */
 export async function runProgram(args: readonly string[], { process, terminal, ...outside }: Outside): Promise<number> {
-  const words = catalogueOf(languageArgument(args, process.env));
+  const words = catalogueOf(languageArgument(args, process.env), unitsArgument(args));
   const colour = colourWanted(terminal, process.env);
   const app = appOf(words, colour);
   const context: CliContext = {

@@ -1,14 +1,14 @@
 import type { ComplaintReach, PartJson } from "@halfturn/casefile";
 import type { NameOf } from "@halfturn/words";
 import { valueWithin } from "./quantity-text.js";
-import { speedText } from "./speed-text.js";
 import { table } from "./table.js";
 import type { View } from "./view.js";
 
 /** The orders of each part below its name: how often, where over the complaint's speeds, and what usually causes it. */
 export function orderLines(parts: readonly PartJson[], reach: ComplaintReach | null, partName: NameOf, view: View): readonly string[] {
   const { orders, labels, numbers } = view.words;
-  const over = reach === null ? [] : [`Hz ${orders.atSpeeds(numbers.plain(reach.speedKmh[0], 0), speedText(reach.speedKmh[1], numbers))}`];
+  const over =
+    reach === null ? [] : [`Hz ${orders.atSpeeds(numbers.bareRoadSpeed(reach.speedKmh[0], 0), numbers.roadSpeed(reach.speedKmh[1]))}`];
   const header = [orders.order, "Hz", ...over, orders.cause].map((text) => view.paint("aside", text));
   const rows = parts.map(({ part, orders: ofPart }) =>
     ofPart.map(({ order, frequencyHz, cause }) => [

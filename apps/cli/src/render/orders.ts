@@ -1,10 +1,10 @@
 import type { Case, ComplaintReach, Turning } from "@halfturn/casefile";
+import { fromSi, metres } from "@halfturn/engine/units";
 import { type CommonPart, type NameOf, noteText } from "@halfturn/words";
 import { accessoryNames } from "./accessory-names.js";
 import { coincidenceLines } from "./coincidences.js";
 import { orderLines } from "./order-lines.js";
 import { scaled, valueWithin } from "./quantity-text.js";
-import { speedText } from "./speed-text.js";
 import { table } from "./table.js";
 import { titleLines } from "./title.js";
 import type { View } from "./view.js";
@@ -25,7 +25,7 @@ export function ordersLines(turning: Turning, reach: ComplaintReach | null, docu
   ];
   return [
     ...titleLines(document, view),
-    view.paint("strong", orders.heading(speedText(json.speedKmh, numbers), basis.gear)),
+    view.paint("strong", orders.heading(numbers.roadSpeed(json.speedKmh), basis.gear)),
     ...rateLines(turning, partName, view),
     "",
     ...sentences.flatMap((sentence) => wrap(sentence, view.width, "    ", "  ")),
@@ -52,12 +52,13 @@ function rateLines({ json }: Turning, partName: NameOf, view: View): readonly st
 /** The wheel's rate carries the uncertainty of the circumference and of nothing else. */
 function turnOfWheel({ json, basis }: Turning, { words: { numbers, labels } }: View): string {
   const rate = json.parts[0]?.turnsPerSecond ?? null;
-  return `${valueWithin(rate && scaled(rate, (basis.powertrain.circumference.value * 1000) / rate.value), numbers, labels.notKnown)} mm`;
+  const circumference = fromSi(metres(basis.powertrain.circumference.value), numbers.lengthUnit);
+  return `${valueWithin(rate && scaled(rate, circumference / rate.value), numbers, labels.notKnown)} ${numbers.lengthUnit}`;
 }
 
 function complaintText(speed: number, { speedKmh: [from, to] }: ComplaintReach, { words: { orders, numbers } }: View): string {
   const say = speed >= from && speed <= to ? orders.inComplaint : orders.outsideComplaint;
-  return say(speedText(speed, numbers), numbers.plain(from, 0), speedText(to, numbers));
+  return say(numbers.roadSpeed(speed), numbers.bareRoadSpeed(from, 0), numbers.roadSpeed(to));
 }
 
 /** The size that the circumference was worked out from; null where the circumference itself was given. */

@@ -49,6 +49,7 @@ export const terminal: Terminal = {
     json: "Print the result as JSON and nothing else",
     seed: "Seed of the random draws",
     draws: "Number of random draws behind the intervals",
+    units: "Units of printed lengths and road speeds; JSON stays metric",
     lang: "Language of the words",
     output: "File to write, ending in .pdf or .html",
     paper: "Paper size",

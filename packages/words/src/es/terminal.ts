@@ -49,6 +49,7 @@ export const terminal: Terminal = {
     json: "Imprimir el resultado en JSON y nada más",
     seed: "Semilla de los sorteos",
     draws: "Número de sorteos detrás de los intervalos",
+    units: "Unidades de longitudes y velocidades impresas; el JSON sigue en métricas",
     lang: "Idioma de los textos",
     output: "Fichero que se escribe, terminado en .pdf o .html",
     paper: "Tamaño de papel",

@@ -17,6 +17,7 @@ export interface MeasuredNumbers {
   readonly roadSpeed: (kmh: number, decimals?: number) => string;
   /** The same without its unit, for the first of two. */
   readonly bareRoadSpeed: (kmh: number, decimals?: number) => string;
+  readonly lengthUnit: "mm" | "in";
   readonly speedUnit: "km/h" | "mph";
 }
 
@@ -45,6 +46,7 @@ const metric = ({ between, to }: Written): MeasuredNumbers => {
     distance: (metres) => `${between(metres, 0, 0)} m`,
     roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} km/h`,
     bareRoadSpeed,
+    lengthUnit: "mm",
     speedUnit: "km/h",
   };
 };
@@ -90,6 +92,7 @@ const us = ({ between, to }: Written): MeasuredNumbers => {
     distance: (metres) => `${between(converted(metres, "m", "ft"), 0, 0)} ft`,
     roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} mph`,
     bareRoadSpeed,
+    lengthUnit: "in",
     speedUnit: "mph",
   };
 };
