@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { z } from "zod";
 import { demoCases } from "./demo/demo-cases.js";
 import { mutated, type OpenApiDocument, type Operation, operationsOf, requestFor } from "./operations.test-support.js";
+import { PICTURES } from "./pictures/sample-pictures.test-support.js";
 import { openShop, type Shop, sampleCase } from "./shop.test-support.js";
 
 const SEED = 20_260_501;
@@ -33,7 +34,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.remove());
 
-const PNG = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 7]);
+const PNG = PICTURES.png;
 const CODE = "12345678";
 const KNOWN = {
   id: ["plain", ...demoCases.slice(0, 4).map(({ id }) => id)],

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { Attachment, Refusals } from "@halfturn/exchange";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { PICTURES, withTail } from "./pictures/sample-pictures.test-support.js";
 import { openShop, type Shop, sampleCase } from "./shop.test-support.js";
 
 let shop: Shop;
@@ -11,9 +12,7 @@ beforeAll(async () => {
 afterAll(() => shop.remove());
 
 const bytes = (text: string): Uint8Array<ArrayBuffer> => Uint8Array.from(text, (character) => character.charCodeAt(0));
-const PNG = bytes("\x89PNG\r\n\x1a\nflange");
-const JPEG = bytes("\xff\xd8\xff\xe0flange");
-const WEBP = bytes("RIFF\x0a\0\0\0WEBPflange");
+const { png: PNG, jpeg: JPEG, webp: WEBP } = PICTURES;
 const hashOf = (content: Uint8Array): string => createHash("sha256").update(content).digest("hex");
 
 const put = (name: string, body: Uint8Array<ArrayBuffer>, id = "pictured"): Promise<Response> =>
@@ -43,7 +42,7 @@ describe("pictures of a case", () => {
   });
 
   test("under a hash only the picture of that hash is taken", async () => {
-    const other = bytes("\x89PNG\r\n\x1a\nother");
+    const other = withTail(PNG, "other");
     expect((await put(hashOf(other), PNG)).status).toBe(422);
     expect((await put(hashOf(other), other)).status).toBe(201);
     expect((await put(hashOf(other), other)).status).toBe(200);
@@ -53,6 +52,7 @@ describe("pictures of a case", () => {
     ["a page", "<svg onload=alert(1)>", 415],
     ["a program", "MZ\x90\0", 415],
     ["half a signature", "\x89PNG", 415],
+    ["the beginning of one", "\x89PNG\r\n\x1a\nflange", 422],
     ["nothing", "", 400],
   ])("%s is no picture", async (_, content, status) => {
     expect((await put("x.png", bytes(content))).status).toBe(status);
@@ -61,6 +61,16 @@ describe("pictures of a case", () => {
   test.each(["..", "%2e%2e%2fsecret.txt", "a%2Fb.png", ".hidden", "a b.png", "x".repeat(81), "%00.png"])("%s is no name", async (name) => {
     const answer = await put(name, PNG);
     expect([404, 405, 422]).toContain(answer.status);
+  });
+
+  test("one of more pixels than a screen can hold is refused with both numbers", async () => {
+    const huge = Uint8Array.from(PNG);
+    new DataView(huge.buffer).setUint32(16, 11_000_000);
+    const answer = await put("huge.png", huge);
+    expect([answer.status, await answer.json()]).toEqual([
+      422,
+      expect.objectContaining({ code: "picture-too-large", params: { pixels: 66_000_000, limit: 64_000_000 } }),
+    ]);
   });
 
   test("one over the limit is refused", async () => {

@@ -6,6 +6,9 @@ export const ATTACHMENT_TYPES = ["image/jpeg", "image/png", "image/webp"] as con
 /** 10 MB: a photograph of a workshop's phone at full size. */
 export const MAX_ATTACHMENT_BYTES = 10_000_000;
 
+/** 64 million: the full picture of most phones; more fills the memory of a screen that shows it. */
+export const MAX_PICTURE_PIXELS = 64_000_000;
+
 /** A file's name that is a name everywhere: no path, no blank, no leading dot. */
 export const ATTACHMENT_NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
 

@@ -30,6 +30,8 @@ const STATUS: Readonly<Record<RefusalCode, ContentfulStatusCode>> = {
   "picture-name-taken": 409,
   "picture-hash-differs": 422,
   "picture-kind-unknown": 415,
+  "picture-damaged": 422,
+  "picture-too-large": 422,
   "too-many-pictures": 409,
   "nothing-to-report": 409,
   "report-failed": 500,

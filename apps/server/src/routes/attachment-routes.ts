@@ -1,12 +1,19 @@
 import { createHash } from "node:crypto";
-import { ATTACHMENT_NAME, ATTACHMENT_TYPES, attachment, attachmentList, MAX_ATTACHMENT_BYTES } from "@halfturn/exchange";
+import {
+  ATTACHMENT_NAME,
+  ATTACHMENT_TYPES,
+  attachment,
+  attachmentList,
+  MAX_ATTACHMENT_BYTES,
+  MAX_PICTURE_PIXELS,
+} from "@halfturn/exchange";
 import { createRoute, z } from "@hono/zod-openapi";
 import type { Context } from "hono";
 import { type Api, addRoute } from "../app/add-route.js";
 import type { ServerParts } from "../app/server-parts.js";
 import { readBody } from "../http/read-body.js";
 import { refuse } from "../http/refuse.js";
-import { pictureType } from "../pictures/picture-type.js";
+import { type ReadPicture, readPicture } from "../pictures/read-picture.js";
 import { by, deviceHeader, idParam, json, refused } from "./shared.js";
 
 const HASH = /^[0-9a-f]{64}$/;
@@ -95,8 +102,9 @@ async function put(c: Context, { id, name }: { readonly id: string; readonly nam
   const who = by(c, parts);
   if (who instanceof Response) return who;
   if (body.bytes.byteLength === 0) return refuse(c, "body-missing", { what: ATTACHMENT_TYPES.join(", ") });
-  const type = pictureType(body.bytes);
-  if (type === null) return refuse(c, "picture-kind-unknown", { allowed: ATTACHMENT_TYPES });
+  const picture = readPicture(body.bytes);
+  if (!picture.ok) return refusePicture(c, picture);
+  const { type } = picture;
   const hash = createHash("sha256").update(body.bytes).digest("hex");
   if (HASH.test(name) && name !== hash) return refuse(c, "picture-hash-differs", { expected: name, got: hash });
   const attached = await parts.store.attach(id, { name, hash, type, content: body.bytes }, who);
@@ -104,4 +112,9 @@ async function put(c: Context, { id, name }: { readonly id: string; readonly nam
   if (attached.why === "unknown") return refuse(c, "case-unknown", { id });
   if (attached.why === "put-away") return refuse(c, "case-put-away", { id, revision: attached.revision });
   return attached.why === "taken" ? refuse(c, "picture-name-taken", { name }) : refuse(c, "too-many-pictures", { id });
+}
+
+function refusePicture(c: Context, picture: Extract<ReadPicture, { readonly ok: false }>): Response {
+  if (picture.why === "too-many-pixels") return refuse(c, "picture-too-large", { pixels: picture.pixels, limit: MAX_PICTURE_PIXELS });
+  return picture.why === "unknown" ? refuse(c, "picture-kind-unknown", { allowed: ATTACHMENT_TYPES }) : refuse(c, "picture-damaged", {});
 }

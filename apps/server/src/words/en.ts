@@ -2,6 +2,8 @@ import type { ServerWords } from "./server-words.js";
 
 const megabytes = (bytes: number): string => `${Math.floor(bytes / 1_000_000)} MB`;
 
+const megapixels = (pixels: number): string => String(Math.ceil(pixels / 1_000_000));
+
 export const en: ServerWords = {
   refusals: {
     "not-found": ({ what }) => `There is nothing at ${what}.`,
@@ -32,6 +34,9 @@ export const en: ServerWords = {
     "picture-hash-differs": ({ expected, got }) =>
       `The picture's content gives ${got}, the address says ${expected}: it was damaged on its way. Send it again.`,
     "picture-kind-unknown": ({ allowed }) => `Only pictures are taken: ${allowed.join(", ")}.`,
+    "picture-damaged": () => "The picture is cut short or damaged. Take it anew, or send it again.",
+    "picture-too-large": ({ pixels, limit }) =>
+      `The picture has ${megapixels(pixels)} million pixels, and ${megapixels(limit)} are taken at most. Send it smaller.`,
     "too-many-pictures": ({ id }) => `Case ${id} holds as many pictures as a case can. Take one away first.`,
     "nothing-to-report": ({ id }) => `Case ${id} has no gauging that gives a number yet, so there is nothing to report.`,
     "report-failed": ({ id }) => `The report of case ${id} could not be made. The case itself is unharmed.`,

@@ -2,6 +2,8 @@ import type { ServerWords } from "./server-words.js";
 
 const megabytes = (bytes: number): string => `${Math.floor(bytes / 1_000_000)} MB`;
 
+const megapixels = (pixels: number): string => String(Math.ceil(pixels / 1_000_000));
+
 export const es: ServerWords = {
   refusals: {
     "not-found": ({ what }) => `No hay nada en ${what}.`,
@@ -34,6 +36,9 @@ export const es: ServerWords = {
     "picture-hash-differs": ({ expected, got }) =>
       `El contenido de la foto da ${got}; la dirección dice ${expected}: se dañó por el camino. Envíela otra vez.`,
     "picture-kind-unknown": ({ allowed }) => `Solo se admiten fotos: ${allowed.join(", ")}.`,
+    "picture-damaged": () => "La foto está cortada o dañada. Hágala de nuevo, o envíela otra vez.",
+    "picture-too-large": ({ pixels, limit }) =>
+      `La foto tiene ${megapixels(pixels)} millones de píxeles, y se admiten ${megapixels(limit)} como máximo. Envíela más pequeña.`,
     "too-many-pictures": ({ id }) => `El caso ${id} tiene todas las fotos que puede tener un caso. Quite una primero.`,
     "nothing-to-report": ({ id }) => `El caso ${id} aún no tiene ninguna medición que dé un número, así que no hay nada que informar.`,
     "report-failed": ({ id }) => `No se pudo hacer el informe del caso ${id}. El caso no ha sufrido daño.`,

@@ -22,6 +22,7 @@ const SAMPLE = {
   example: "EXAMPLE",
   got: "GOT",
   limit: 20_000_000,
+  pixels: 30_000_000,
   expected: "EXPECTED",
   name: "NAME",
   allowed: ["ALLOWED"],

@@ -25,6 +25,8 @@ export interface RefusalParams {
   readonly "picture-name-taken": { readonly name: string };
   readonly "picture-hash-differs": { readonly expected: string; readonly got: string };
   readonly "picture-kind-unknown": { readonly allowed: readonly string[] };
+  readonly "picture-damaged": Readonly<Record<never, never>>;
+  readonly "picture-too-large": { readonly pixels: number; readonly limit: number };
   readonly "too-many-pictures": { readonly id: string };
   readonly "nothing-to-report": { readonly id: string };
   readonly "report-failed": { readonly id: string };
