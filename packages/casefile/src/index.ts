@@ -15,6 +15,7 @@ export { MAX_CASE_BYTES } from "./restore/size.js";
 export { keptKeys } from "./restore/unknown-keys.js";
 export type * from "./schema/case.js";
 export { CASE_FORMAT, CASE_VERSION, caseSchema } from "./schema/case-schema.js";
+export { PART_NAMES } from "./schema/part-names.js";
 export { placeOnShaft, placesOf, shaftsOf } from "./schema/place-on-shaft.js";
 export { serialise } from "./serialise/serialise.js";
 export * from "./turning/index.js";

@@ -13,6 +13,8 @@ export interface MeasureWords {
   readonly useLeft: string;
   readonly forgetLeft: string;
   readonly together: string;
+  readonly whichWay: string;
+  readonly chooseWay: string;
 }
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -31,6 +33,8 @@ export const measureWords: ByLanguage<MeasureWords> = {
     useLeft: "Put it back",
     forgetLeft: "Forget it",
     together: "These go together: they are kept in the case once all are filled in.",
+    whichWay: "which way",
+    chooseWay: "Choose which way, so that it goes into the case.",
   },
   es: {
     decimalSign: ",",
@@ -45,5 +49,7 @@ export const measureWords: ByLanguage<MeasureWords> = {
     useLeft: "Volver a ponerlo",
     forgetLeft: "Olvidarlo",
     together: "Van juntos: se guardan en el caso cuando están todos.",
+    whichWay: "hacia dónde",
+    chooseWay: "Elija hacia dónde, para que entre en el caso.",
   },
 };

@@ -14,7 +14,8 @@ export interface TogetherField<Key extends string> {
   readonly key: Key;
   readonly label: string;
   readonly measure: Measure;
-  readonly bounds: Bounds;
+  /** Also by what the others are. */
+  readonly bounds: Bounds | ((others: { readonly [K in Key]?: number }) => Bounds);
   readonly help?: string;
 }
 
@@ -46,7 +47,8 @@ export function TogetherFields<Key extends string>({ part, fields, value, onChan
   const { settings } = useSettings();
   const words = useWords(measureWords);
   const [partly, keepPartly] = useKeptDraft(part, isPartly);
-  const inCase: Numbers | null = value;
+  // The group may have other keys, which are not asked about here.
+  const inCase: Numbers | null = value && Object.fromEntries(fields.map(({ key }) => [key, value[key]]));
   const shown: Numbers = inCase ?? partly?.numbers ?? {};
   const isSame = (one: Numbers | null, other: Numbers): boolean => one !== null && fields.every(({ key }) => one[key] === other[key]);
   // Taking the numbers apart was undone: what was typed went with it.
@@ -76,11 +78,12 @@ export function TogetherFields<Key extends string>({ part, fields, value, onChan
   return (
     <>
       <Fields>
-        {fields.map(({ key, ...field }) => (
+        {fields.map(({ key, bounds, ...field }) => (
           <MeasureField
             key={key}
             part={`${part}.${key}`}
             {...field}
+            bounds={typeof bounds === "function" ? bounds(shown as { readonly [K in Key]?: number }) : bounds}
             value={shown[key] ?? null}
             onChange={(amount) => change(key, amount)}
           />

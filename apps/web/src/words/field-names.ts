@@ -61,6 +61,48 @@ export interface FieldNames {
   readonly drivelines: string;
   readonly labour: string;
   readonly state: string;
+  readonly runs: string;
+  readonly firstJoint: string;
+  readonly forwardMm: string;
+  readonly leftMm: string;
+  readonly upMm: string;
+  readonly slipShare: string;
+  readonly accessories: string;
+  readonly centring: string;
+  readonly crossesApartMm: string;
+  readonly ballFromCrossMm: string;
+  readonly ballFixedTo: string;
+  readonly padInclinationDeg: string;
+  readonly suspension: string;
+  readonly pinionPitchDegPerMm: string;
+  readonly fixedEyeForwardMm: string;
+  readonly fixedEyeUpMm: string;
+  readonly shackleEyeForwardMm: string;
+  readonly frameForwardMm: string;
+  readonly frameUpMm: string;
+  readonly axleForwardMm: string;
+  readonly axleUpMm: string;
+  readonly upper: string;
+  readonly states: string;
+  readonly axleTravelMm: string;
+  readonly pinionPitchDeg: string;
+  readonly limits: string;
+  readonly jointAccelerationRadS2: string;
+  readonly crossMaximumDeg: string;
+  readonly crossMinimumDeg: string;
+  readonly doubleCrossMaximumDeg: string;
+  readonly doubleCrossMinimumDeg: string;
+  readonly ballMaximumDeg: string;
+  readonly ballMinimumDeg: string;
+  readonly flexibleMaximumDeg: string;
+  readonly flexibleMinimumDeg: string;
+  readonly equivalentMaximumDeg: string;
+  readonly drivenAccelerationWarnRadS2: string;
+  readonly drivenAccelerationOverRadS2: string;
+  readonly inertiaDriveRadS2: string;
+  readonly inertiaCoastRadS2: string;
+  readonly benchMetDeg: string;
+  readonly benchAcceptedDeg: string;
 }
 
 export const fieldNames: ByLanguage<FieldNames> = {
@@ -124,6 +166,48 @@ export const fieldNames: ByLanguage<FieldNames> = {
     drivelines: "Drivelines",
     labour: "Labour",
     state: "State",
+    runs: "Runs",
+    firstJoint: "First joint",
+    forwardMm: "Forward of it",
+    leftMm: "To the vehicle's left of it",
+    upMm: "Above it",
+    slipShare: "Most slip of converter or clutch",
+    accessories: "Accessories",
+    centring: "Centring device",
+    crossesApartMm: "Crosses apart, centre to centre",
+    ballFromCrossMm: "Ball to the cross of the yoke it is fixed to",
+    ballFixedTo: "The ball is fixed",
+    padInclinationDeg: "Lean of the spring pad",
+    suspension: "Suspension",
+    pinionPitchDegPerMm: "Pinion turns with the body's height",
+    fixedEyeForwardMm: "Fixed eye, forward of the axle centre",
+    fixedEyeUpMm: "Fixed eye, above the axle centre",
+    shackleEyeForwardMm: "Eye at the shackle, forward of the axle centre",
+    frameForwardMm: "frame end, forward of the axle centre",
+    frameUpMm: "frame end, above the axle centre",
+    axleForwardMm: "axle end, forward of the axle centre",
+    axleUpMm: "axle end, above the axle centre",
+    upper: "Upper link",
+    states: "Loads and ride heights",
+    axleTravelMm: "Body against as gauged",
+    pinionPitchDeg: "Pinion nose against as gauged",
+    limits: "Limits",
+    jointAccelerationRadS2: "Angular acceleration of one joint",
+    crossMaximumDeg: "Cross joint, largest angle",
+    crossMinimumDeg: "Cross joint, least angle",
+    doubleCrossMaximumDeg: "Double cross joint, largest angle",
+    doubleCrossMinimumDeg: "Double cross joint, least angle",
+    ballMaximumDeg: "Ball-type joint, largest angle",
+    ballMinimumDeg: "Ball-type joint, least angle",
+    flexibleMaximumDeg: "Flexible coupling, largest angle",
+    flexibleMinimumDeg: "Flexible coupling, least angle",
+    equivalentMaximumDeg: "Equivalent angle",
+    drivenAccelerationWarnRadS2: "Driven end, from here on worth a look",
+    drivenAccelerationOverRadS2: "Driven end, at most",
+    inertiaDriveRadS2: "Sections, on drive",
+    inertiaCoastRadS2: "Sections, on coast",
+    benchMetDeg: "Bench rule, aim",
+    benchAcceptedDeg: "Bench rule, accepted",
   },
   es: {
     title: "Título",
@@ -185,6 +269,48 @@ export const fieldNames: ByLanguage<FieldNames> = {
     drivelines: "Líneas motrices",
     labour: "Mano de obra",
     state: "Estado",
+    runs: "Va",
+    firstJoint: "Primera junta",
+    forwardMm: "Por delante de ella",
+    leftMm: "A la izquierda del vehículo",
+    upMm: "Por encima de ella",
+    slipShare: "Deslizamiento máximo del convertidor o embrague",
+    accessories: "Accesorios",
+    centring: "Dispositivo de centrado",
+    crossesApartMm: "Entre crucetas, de centro a centro",
+    ballFromCrossMm: "De la bola a la cruceta de la horquilla que la lleva",
+    ballFixedTo: "La bola va fija",
+    padInclinationDeg: "Inclinación del asiento de ballesta",
+    suspension: "Suspensión",
+    pinionPitchDegPerMm: "El piñón gira con la altura de la carrocería",
+    fixedEyeForwardMm: "Ojo fijo, por delante del centro del eje",
+    fixedEyeUpMm: "Ojo fijo, por encima del centro del eje",
+    shackleEyeForwardMm: "Ojo de la gemela, por delante del centro del eje",
+    frameForwardMm: "extremo del bastidor, por delante del centro del eje",
+    frameUpMm: "extremo del bastidor, por encima del centro del eje",
+    axleForwardMm: "extremo del eje, por delante del centro del eje",
+    axleUpMm: "extremo del eje, por encima del centro del eje",
+    upper: "Tirante superior",
+    states: "Cargas y alturas de marcha",
+    axleTravelMm: "Carrocería respecto a como se midió",
+    pinionPitchDeg: "Nariz del piñón respecto a como se midió",
+    limits: "Límites",
+    jointAccelerationRadS2: "Aceleración angular de una junta",
+    crossMaximumDeg: "Junta de cruceta, ángulo máximo",
+    crossMinimumDeg: "Junta de cruceta, ángulo mínimo",
+    doubleCrossMaximumDeg: "Junta de doble cruceta, ángulo máximo",
+    doubleCrossMinimumDeg: "Junta de doble cruceta, ángulo mínimo",
+    ballMaximumDeg: "Junta de bolas, ángulo máximo",
+    ballMinimumDeg: "Junta de bolas, ángulo mínimo",
+    flexibleMaximumDeg: "Acoplamiento flexible, ángulo máximo",
+    flexibleMinimumDeg: "Acoplamiento flexible, ángulo mínimo",
+    equivalentMaximumDeg: "Ángulo equivalente",
+    drivenAccelerationWarnRadS2: "Extremo conducido, desde aquí merece atención",
+    drivenAccelerationOverRadS2: "Extremo conducido, como máximo",
+    inertiaDriveRadS2: "Tramos, en tracción",
+    inertiaCoastRadS2: "Tramos, en retención",
+    benchMetDeg: "Regla de banco, objetivo",
+    benchAcceptedDeg: "Regla de banco, aceptado",
   },
 };
 

@@ -1,46 +1,42 @@
-import { type CaseAxle, SHORTEST_MM } from "@halfturn/casefile";
+import type { CaseAxle, RunsToward } from "@halfturn/casefile";
 import { Choice } from "../../controls/choice.js";
-import { Fields } from "../../controls/fields.js";
-import { MeasureField } from "../../measure/measure-field.js";
+import { Fold } from "../../controls/fold.js";
+import { DirectedField } from "../../measure/directed-field.js";
 import { TogetherFields } from "../../measure/together-fields.js";
 import { fieldNames } from "../../words/field-names.js";
 import { useWords } from "../../words/use-words.js";
-import { describeWords } from "./describe-words.js";
+import { atLeast, atMost, BOUNDS } from "./bounds.js";
 import type { Changes } from "./edit-case.js";
-import styles from "./part.module.css";
-
-const DISTANCE = { minimum: SHORTEST_MM, maximum: 20_000 };
-const OFFSET = { minimum: -20_000, maximum: 20_000 };
-const TURN = { minimum: 0, below: 90 };
-const CASTER = { above: -90, below: 90 };
+import { NumberFields } from "./number-fields.js";
+import { SuspensionFields } from "./suspension-fields.js";
+import { axleWords } from "./words/axle-words.js";
+import { describeWords } from "./words/describe-words.js";
+import { fieldHelp } from "./words/field-help.js";
 
 export interface AxleFieldsProps {
   readonly axle: CaseAxle;
+  readonly runs: RunsToward;
   readonly onChange: (changes: Changes<CaseAxle>) => void;
 }
 
 /** What a wedge, a ride height or torque does to the pinion depends on these. */
-export function AxleFields({ axle, onChange }: AxleFieldsProps) {
+export function AxleFields({ axle, runs, onChange }: AxleFieldsProps) {
   const words = useWords(describeWords);
+  const guide = useWords(axleWords);
   const names = useWords(fieldNames);
+  const help = useWords(fieldHelp);
+  // A pad leans as a shaft does: plus where its edge toward the driven end is the lower one.
+  const [plus, minus] = runs === "rearward" ? [guide.rearLower, guide.frontLower] : [guide.frontLower, guide.rearLower];
   return (
     <>
-      <Fields>
-        <MeasureField
-          label={names.centreToJointMm}
-          measure="length"
-          bounds={DISTANCE}
-          value={axle.centreToJointMm ?? null}
-          onChange={(centreToJointMm) => onChange({ centreToJointMm })}
-        />
-        <MeasureField
-          label={names.jointAboveCentreMm}
-          measure="length"
-          bounds={OFFSET}
-          value={axle.jointAboveCentreMm ?? null}
-          onChange={(jointAboveCentreMm) => onChange({ jointAboveCentreMm })}
-        />
-      </Fields>
+      <NumberFields
+        fields={[
+          { key: "centreToJointMm", measure: "length", bounds: BOUNDS.distance },
+          { key: "jointAboveCentreMm", measure: "length", bounds: BOUNDS.offset },
+        ]}
+        values={axle}
+        onChange={onChange}
+      />
       <Choice
         label={names.springPosition}
         options={[
@@ -49,6 +45,16 @@ export function AxleFields({ axle, onChange }: AxleFieldsProps) {
         ]}
         value={axle.springPosition ?? null}
         onChange={(springPosition) => onChange({ springPosition })}
+      />
+      <DirectedField
+        part="padInclinationDeg"
+        label={names.padInclinationDeg}
+        help={help.padInclinationDeg}
+        measure="angle"
+        bounds={BOUNDS.magnitude}
+        value={axle.padInclinationDeg ?? null}
+        words={{ plus, minus }}
+        onChange={(padInclinationDeg) => onChange({ padInclinationDeg })}
       />
       <Choice
         label={names.steered}
@@ -60,29 +66,32 @@ export function AxleFields({ axle, onChange }: AxleFieldsProps) {
         onChange={(answer) => onChange({ steered: answer === "yes" })}
       />
       {axle.steered ? (
-        <Fields>
-          {(["casterDeg", "casterMinimumDeg", "casterMaximumDeg"] as const).map((key) => (
-            <MeasureField
-              key={key}
-              label={names[key]}
-              measure="angle"
-              bounds={CASTER}
-              value={axle[key] ?? null}
-              onChange={(value) => onChange({ [key]: value })}
-            />
-          ))}
-        </Fields>
+        <NumberFields
+          fields={[
+            { key: "casterDeg", measure: "angle", bounds: BOUNDS.leaning },
+            { key: "casterMinimumDeg", measure: "angle", bounds: atMost(BOUNDS.leaning, axle.casterMaximumDeg) },
+            { key: "casterMaximumDeg", measure: "angle", bounds: atLeast(BOUNDS.leaning, axle.casterMinimumDeg) },
+          ]}
+          values={axle}
+          onChange={onChange}
+        />
       ) : null}
-      <p className={styles.help}>{words.windUpHelp}</p>
-      <TogetherFields
-        part="windUpDeg"
-        fields={[
-          { key: "drive", label: names.windUpDrive, measure: "angle", bounds: TURN },
-          { key: "coast", label: names.windUpCoast, measure: "angle", bounds: TURN },
-        ]}
-        value={axle.windUpDeg ?? null}
-        onChange={(windUpDeg) => onChange({ windUpDeg })}
-      />
+      <Fold title={guide.torque}>
+        <p>{words.windUpHelp}</p>
+        <TogetherFields
+          part="windUpDeg"
+          fields={[
+            { key: "drive", label: names.windUpDrive, help: help.windUpDrive, measure: "angle", bounds: BOUNDS.magnitude },
+            { key: "coast", label: names.windUpCoast, help: help.windUpCoast, measure: "angle", bounds: BOUNDS.magnitude },
+          ]}
+          value={axle.windUpDeg ?? null}
+          onChange={(windUpDeg) => onChange({ windUpDeg: windUpDeg && { ...axle.windUpDeg, ...windUpDeg } })}
+        />
+      </Fold>
+      <Fold title={guide.guided}>
+        <p>{guide.guidedHelp}</p>
+        <SuspensionFields suspension={axle.suspension} onChange={(suspension) => onChange({ suspension })} />
+      </Fold>
     </>
   );
 }

@@ -3,8 +3,8 @@ import { TextEntry } from "../../controls/text-entry.js";
 import { useWords } from "../../words/use-words.js";
 import type { CasePageProps } from "../case-page.js";
 import { ComplaintFields } from "./complaint-fields.js";
-import { describeWords } from "./describe-words.js";
 import { editVehicle } from "./edit-case.js";
+import { describeWords } from "./words/describe-words.js";
 
 /** What the case is about: whose vehicle, and what is wrong with it. */
 export function ComplaintCard({ document, edit }: Pick<CasePageProps, "document" | "edit">) {

@@ -6,9 +6,9 @@ import { Toggles } from "../../controls/toggles.js";
 import { fieldNames } from "../../words/field-names.js";
 import { useWords } from "../../words/use-words.js";
 import type { CasePageProps } from "../case-page.js";
-import { describeWords, FEELS, LOADS } from "./describe-words.js";
 import { editComplaint } from "./edit-case.js";
 import { SpeedBand } from "./speed-band.js";
+import { describeWords, FEELS, LOADS } from "./words/describe-words.js";
 
 const UNKNOWN = "";
 

@@ -1,6 +1,7 @@
 import type { CasePageProps } from "../case-page.js";
 import { ComplaintCard } from "./complaint-card.js";
 import { DrivelineCard } from "./driveline-card.js";
+import { MoreCard } from "./more-card.js";
 import { NumbersCard } from "./numbers-card.js";
 
 /** Who complains of what, on which vehicle, and how its drivelines are built. */
@@ -11,5 +12,6 @@ export const DescribePage = ({ document, edit }: CasePageProps) => (
       <DrivelineCard key={driveline.id} document={document} edit={edit} index={index} driveline={driveline} />
     ))}
     <NumbersCard vehicle={document.vehicle} edit={edit} />
+    <MoreCard document={document} edit={edit} />
   </>
 );

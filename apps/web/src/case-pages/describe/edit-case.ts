@@ -1,4 +1,14 @@
-import type { Case, CaseAxle, CaseComplaint, CaseDriveline, CaseJoint, CaseSection, CaseVehicle } from "@halfturn/casefile";
+import type {
+  Case,
+  CaseAxle,
+  CaseComplaint,
+  CaseDriveline,
+  CaseJoint,
+  CaseLimits,
+  CaseSection,
+  CaseState,
+  CaseVehicle,
+} from "@halfturn/casefile";
 
 /** What a field may become; null and an empty text take the key out, since the case file has no empty values. */
 export type Changes<Of> = { readonly [Key in keyof Of]?: Of[Key] | null };
@@ -38,6 +48,24 @@ export const editJoint = (driveline: number, joint: number, changes: Changes<Cas
 
 export const editAxle = (driveline: number, changes: Changes<CaseAxle>): Edit =>
   editDriveline(driveline, (before) => ({ ...before, axle: changed(before.axle, changes) }));
+
+export const editLimits =
+  (changes: Changes<CaseLimits>): Edit =>
+  (document) =>
+    changed<Case>(document, { limits: orGone(changed<CaseLimits>(document.limits, changes)) });
+
+/** The states to look at; a list with nothing in it goes. */
+export const editStates =
+  (change: (states: readonly CaseState[]) => readonly CaseState[]): Edit =>
+  (document) => {
+    const states = change(document.states ?? []);
+    return changed<Case>(document, { states: states.length === 0 ? null : states });
+  };
+
+export const editNotes =
+  (notes: string): Edit =>
+  (document) =>
+    changed<Case>(document, { notes });
 
 /** null where an object has nothing left in it, so that it goes as well. */
 export const orGone = <Of extends object>(value: Of): Of | null => (Object.keys(value).length === 0 ? null : value);

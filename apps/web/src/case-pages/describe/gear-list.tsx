@@ -1,16 +1,16 @@
 import type { CaseVehicle } from "@halfturn/casefile";
 import { Button } from "../../controls/button.js";
 import { Icon } from "../../controls/icon.js";
-import { TextEntry } from "../../controls/text-entry.js";
 import { MeasureField } from "../../measure/measure-field.js";
 import { fieldNames } from "../../words/field-names.js";
 import { useWords } from "../../words/use-words.js";
-import { describeWords } from "./describe-words.js";
+import { BOUNDS } from "./bounds.js";
 import styles from "./gear-list.module.css";
+import { NameEntry } from "./name-entry.js";
+import { describeWords } from "./words/describe-words.js";
+import { fieldHelp } from "./words/field-help.js";
 
 type Gear = NonNullable<CaseVehicle["gears"]>[number];
-
-const RATIO = { above: 0, maximum: 100 };
 
 export interface GearListProps {
   readonly gears: readonly Gear[];
@@ -21,6 +21,7 @@ export interface GearListProps {
 export function GearList({ gears, onChange }: GearListProps) {
   const words = useWords(describeWords);
   const names = useWords(fieldNames);
+  const help = useWords(fieldHelp);
   const withGear = (index: number, gear: Gear) => onChange(gears.map((one, k) => (k === index ? gear : one)));
   const nextName = () => {
     let number = gears.length + 1;
@@ -29,22 +30,23 @@ export function GearList({ gears, onChange }: GearListProps) {
   };
   return (
     <>
+      <p>{help.gearRatio}</p>
       {gears.map((gear, index) => (
-        // A gear has no name of its own but its place: two may be called alike while one is being typed.
+        // A gear has no id: what it is called changes while it is typed.
         // biome-ignore lint/suspicious/noArrayIndexKey: the place is the identity here
         <div key={index} className={styles.gear}>
-          {/* A gear without a name is no gear: while the field is empty, the old name stands. */}
-          <TextEntry
+          <NameEntry
+            part={`gear ${index} name`}
             label={words.gearName}
             value={gear.label}
-            onChange={(label) => {
-              if (label !== "") withGear(index, { ...gear, label });
-            }}
+            taken={gears.flatMap(({ label }, k) => (k === index ? [] : [label]))}
+            onChange={(label) => withGear(index, { ...gear, label })}
           />
           <MeasureField
+            part={`gear ${index}`}
             label={names.ratio}
             measure="number"
-            bounds={RATIO}
+            bounds={BOUNDS.ratio}
             value={gear.ratio}
             onChange={(ratio) => {
               if (ratio !== null) withGear(index, { ...gear, ratio });

@@ -1,22 +1,21 @@
-import { type CaseSection, SHORTEST_MM } from "@halfturn/casefile";
-import { useState } from "react";
+import type { CaseSection } from "@halfturn/casefile";
 import { Choice } from "../../controls/choice.js";
-import { Fields } from "../../controls/fields.js";
 import { Fold } from "../../controls/fold.js";
 import { TextEntry } from "../../controls/text-entry.js";
+import { DraftScope } from "../../device/draft-scope.js";
+import { useKeptDraft } from "../../device/kept-draft.js";
 import { MeasureField } from "../../measure/measure-field.js";
 import { TogetherFields } from "../../measure/together-fields.js";
 import { fieldNames } from "../../words/field-names.js";
 import { useWords } from "../../words/use-words.js";
-import { describeWords } from "./describe-words.js";
+import { BOUNDS, below } from "./bounds.js";
 import { type Changes, changed, orGone } from "./edit-case.js";
+import { NumberFields } from "./number-fields.js";
 import styles from "./part.module.css";
+import { describeWords } from "./words/describe-words.js";
+import { fieldHelp } from "./words/field-help.js";
 
-const LENGTH = { minimum: SHORTEST_MM, maximum: 20_000 };
-const AMOUNT = { minimum: 0, maximum: 20_000 };
-const PHASING = { minimum: -180, maximum: 180 };
-const TUBE = ["outerDiameterMm", "wallMm"] as const;
-
+const SLIP = ["engagedMm", "minimumEngagedMm", "inwardTravelMm"] as const;
 type Slip = NonNullable<CaseSection["slip"]>;
 
 export interface SectionFieldsProps {
@@ -27,6 +26,9 @@ export interface SectionFieldsProps {
 
 const PHASINGS = { "in-line": 0, "quarter-turn": 90 } as const;
 type Phasing = keyof typeof PHASINGS | "other" | "unknown";
+/** "Another angle" was chosen, or typed: the field stays open, whatever the angle on the way. */
+type Other = "chosen" | "typed";
+const isOther = (value: unknown): value is Other => value === "chosen" || value === "typed";
 
 const phasingOf = (phasingDeg: number | null | undefined): Phasing => {
   if (typeof phasingDeg !== "number") return "unknown";
@@ -34,28 +36,31 @@ const phasingOf = (phasingDeg: number | null | undefined): Phasing => {
   return (known as Phasing | undefined) ?? "other";
 };
 
-export function SectionFields({ name, section, onChange }: SectionFieldsProps) {
+export const SectionFields = (props: SectionFieldsProps) => (
+  <DraftScope part={`section ${props.section.id}`}>
+    <FieldsOfSection {...props} />
+  </DraftScope>
+);
+
+function FieldsOfSection({ name, section, onChange }: SectionFieldsProps) {
   const words = useWords(describeWords);
   const names = useWords(fieldNames);
   const { phasingDeg, phasingMeasured } = section;
   // "Another angle" opens its field; the case keeps what it has until the angle is typed.
-  const [other, setOther] = useState(false);
+  const [other, setOther] = useKeptDraft("phasing", isOther);
   const phasing = other ? "other" : phasingOf(phasingDeg);
   const choosePhasing = (chosen: Phasing): void => {
-    setOther(chosen === "other");
+    setOther(chosen === "other" ? "chosen" : null);
     if (chosen === "unknown") onChange({ phasingDeg: null, phasingMeasured: false });
     else if (chosen !== "other") onChange({ phasingDeg: PHASINGS[chosen] });
   };
   return (
     <section className={styles.part}>
       <h3>{name}</h3>
-      <MeasureField
-        label={names.lengthMm}
-        help={words.lengthHelp}
-        measure="length"
-        bounds={LENGTH}
-        value={section.lengthMm ?? null}
-        onChange={(lengthMm) => onChange({ lengthMm })}
+      <NumberFields
+        fields={[{ key: "lengthMm", measure: "length", bounds: BOUNDS.distance, help: words.lengthHelp }]}
+        values={section}
+        onChange={onChange}
       />
       <Choice
         label={names.phasingDeg}
@@ -71,11 +76,16 @@ export function SectionFields({ name, section, onChange }: SectionFieldsProps) {
       <p className={styles.help}>{words.phasingHelp}</p>
       {phasing === "other" ? (
         <MeasureField
+          part="phasingDeg"
           label={words.phasingAngle}
+          help={words.phasingAngleHelp}
           measure="angle"
-          bounds={PHASING}
-          value={phasingOf(phasingDeg) === "other" ? (phasingDeg ?? null) : null}
-          onChange={(degrees) => onChange({ phasingDeg: degrees })}
+          bounds={BOUNDS.phasing}
+          value={other === "chosen" && phasingOf(phasingDeg) !== "other" ? null : (phasingDeg ?? null)}
+          onChange={(degrees) => {
+            setOther("typed");
+            onChange({ phasingDeg: degrees });
+          }}
         />
       ) : null}
       {phasing === "unknown" ? null : (
@@ -90,21 +100,39 @@ export function SectionFields({ name, section, onChange }: SectionFieldsProps) {
         />
       )}
       <Fold title={words.tubeAndSlip}>
-        <TextEntry label={names.label} value={section.label ?? ""} onChange={(label) => onChange({ label })} />
-        <TogetherFields
-          part="tube"
-          fields={TUBE.map((key) => ({ key, label: names[key], measure: "length", bounds: LENGTH }))}
-          value={section.tube ?? null}
-          onChange={(tube) => onChange({ tube: tube && { ...section.tube, ...tube } })}
-        />
+        <TubeFields tube={section.tube} onChange={(tube) => onChange({ tube })} />
         {section.tube ? <MaterialChoice tube={section.tube} onChange={(tube) => onChange({ tube })} /> : null}
         <SlipFields slip={section.slip ?? {}} onChange={(slip) => onChange({ slip })} />
+        <TextEntry label={words.sectionLabel} value={section.label ?? ""} onChange={(label) => onChange({ label })} />
       </Fold>
     </section>
   );
 }
 
 type Tube = NonNullable<CaseSection["tube"]>;
+
+function TubeFields({ tube, onChange }: { readonly tube: Tube | undefined; readonly onChange: (tube: Tube | null) => void }) {
+  const names = useWords(fieldNames);
+  const help = useWords(fieldHelp);
+  return (
+    <TogetherFields
+      part="tube"
+      fields={[
+        { key: "outerDiameterMm", label: names.outerDiameterMm, help: help.outerDiameterMm, measure: "length", bounds: BOUNDS.size },
+        {
+          key: "wallMm",
+          label: names.wallMm,
+          help: help.wallMm,
+          measure: "length",
+          bounds: ({ outerDiameterMm }) => below(BOUNDS.size, outerDiameterMm && outerDiameterMm / 2),
+        },
+      ]}
+      value={tube ?? null}
+      onChange={(next) => onChange(next && { ...tube, ...next })}
+    />
+  );
+}
+
 const MATERIALS = ["steel", "aluminium"] as const;
 
 /** A material that the file names otherwise stands as it is written. */
@@ -125,22 +153,14 @@ function MaterialChoice({ tube, onChange }: { readonly tube: Tube; readonly onCh
 
 function SlipFields({ slip, onChange }: { readonly slip: Slip; readonly onChange: (slip: Slip | null) => void }) {
   const words = useWords(describeWords);
-  const names = useWords(fieldNames);
   return (
     <>
-      <p className={styles.help}>{words.slipHelp}</p>
-      <Fields>
-        {(["engagedMm", "minimumEngagedMm", "inwardTravelMm"] as const).map((key) => (
-          <MeasureField
-            key={key}
-            label={names[key]}
-            measure="length"
-            bounds={AMOUNT}
-            value={slip[key] ?? null}
-            onChange={(value) => onChange(orGone(changed(slip, { [key]: value })))}
-          />
-        ))}
-      </Fields>
+      <p>{words.slipHelp}</p>
+      <NumberFields
+        fields={SLIP.map((key) => ({ key, measure: "length", bounds: BOUNDS.length }))}
+        values={slip}
+        onChange={(changes) => onChange(orGone(changed<Slip>(slip, changes)))}
+      />
     </>
   );
 }

@@ -1,8 +1,8 @@
 import { TogetherFields } from "../../measure/together-fields.js";
 import { fieldNames } from "../../words/field-names.js";
 import { useWords } from "../../words/use-words.js";
-import { describeWords } from "./describe-words.js";
 import styles from "./part.module.css";
+import { describeWords } from "./words/describe-words.js";
 
 const ROAD = { minimum: 0, maximum: 400 };
 

@@ -1,4 +1,4 @@
-import type { ByLanguage } from "../../words/use-words.js";
+import type { ByLanguage } from "../../../words/use-words.js";
 
 /** Where a vibration is felt, as the case file spells it. */
 export const FEELS = ["floor", "seat", "steering-wheel", "pedals", "mirror", "noise"] as const;
@@ -27,6 +27,8 @@ interface DescribeWords {
   readonly addGear: string;
   readonly removeGear: (label: string) => string;
   readonly gearName: string;
+  readonly nameMissing: (before: string) => string;
+  readonly nameTaken: (name: string) => string;
   readonly powertrain: string;
   readonly powertrainHelp: string;
   readonly inLine: string;
@@ -34,12 +36,15 @@ interface DescribeWords {
   readonly otherPhasing: string;
   readonly phasingHelp: string;
   readonly phasingAngle: string;
+  readonly phasingAngleHelp: string;
   readonly measured: string;
   readonly measuredYes: string;
   readonly measuredNo: string;
   readonly tubeAndSlip: string;
   readonly slipHelp: string;
   readonly parts: string;
+  readonly jointLabel: (id: string) => string;
+  readonly sectionLabel: string;
   readonly support: string;
   readonly withoutSupport: string;
   readonly withSupport: string;
@@ -48,7 +53,6 @@ interface DescribeWords {
   readonly sourceSide: string;
   readonly drivenSide: string;
   readonly axle: string;
-  readonly ends: string;
   readonly steel: string;
   readonly aluminium: string;
   readonly aboveAxle: string;
@@ -82,6 +86,8 @@ export const describeWords: ByLanguage<DescribeWords> = {
     addGear: "Add a gear",
     removeGear: (label) => `Take out gear ${label}`,
     gearName: "Gear",
+    nameMissing: (before) => `It needs a name. Until it has one it is still called ${before}.`,
+    nameTaken: (name) => `Another one is called ${name} already: choose another name.`,
     powertrain: "Engine and transmission mounts",
     powertrainHelp: "Needed only to foretell what a spacer at the rear mount does. Distances from the centre of the first joint.",
     inLine: "In line",
@@ -89,12 +95,15 @@ export const describeWords: ByLanguage<DescribeWords> = {
     otherPhasing: "Another angle",
     phasingHelp: "Look along the shaft: how the yoke at its driven end stands to the one at its source end.",
     phasingAngle: "Driven-end yoke, clockwise seen from the source end",
+    phasingAngleHelp: "A level on each yoke's ears in turn, the shaft not moved: the difference. 0 to 180.",
     measured: "How do you know?",
     measuredYes: "Looked at on the shaft",
     measuredNo: "Taken as usual",
     tubeAndSlip: "Tube and slip spline",
     slipHelp: "With the vehicle at ride height. A correction that pulls it out too far is never proposed.",
     parts: "Joints",
+    jointLabel: (id) => `Joint ${id}`,
+    sectionLabel: "Name of this section",
     support: "Support bearing",
     withoutSupport: "None here",
     withSupport: "Bearing at this joint",
@@ -103,7 +112,6 @@ export const describeWords: ByLanguage<DescribeWords> = {
     sourceSide: "on the source side of the joint",
     drivenSide: "on the driven side of the joint",
     axle: "Axle",
-    ends: "Names of the two ends",
     steel: "Steel",
     aluminium: "Aluminium",
     aboveAxle: "Above the axle",
@@ -135,6 +143,8 @@ export const describeWords: ByLanguage<DescribeWords> = {
     addGear: "Añadir una marcha",
     removeGear: (label) => `Quitar la marcha ${label}`,
     gearName: "Marcha",
+    nameMissing: (before) => `Necesita un nombre. Hasta entonces se sigue llamando ${before}.`,
+    nameTaken: (name) => `Ya hay otra que se llama ${name}: elija otro nombre.`,
     powertrain: "Soportes de motor y caja",
     powertrainHelp:
       "Solo hace falta para prever qué hace un suplemento en el soporte trasero. Distancias desde el centro de la primera junta.",
@@ -143,12 +153,15 @@ export const describeWords: ByLanguage<DescribeWords> = {
     otherPhasing: "Otro ángulo",
     phasingHelp: "Mire a lo largo del árbol: cómo está la horquilla del extremo conducido respecto a la del extremo de la fuente.",
     phasingAngle: "Horquilla del extremo conducido, en sentido horario vista desde la fuente",
+    phasingAngleHelp: "Un nivel en las orejas de cada horquilla, sin mover el árbol: la diferencia. De 0 a 180.",
     measured: "¿Cómo lo sabe?",
     measuredYes: "Visto en el árbol",
     measuredNo: "Como es habitual",
     tubeAndSlip: "Tubo y estriado deslizante",
     slipHelp: "Con el vehículo a altura de marcha. Nunca se propone una corrección que lo saque demasiado.",
     parts: "Juntas",
+    jointLabel: (id) => `Junta ${id}`,
+    sectionLabel: "Nombre de este tramo",
     support: "Apoyo central",
     withoutSupport: "No hay aquí",
     withSupport: "Rodamiento en esta junta",
@@ -157,7 +170,6 @@ export const describeWords: ByLanguage<DescribeWords> = {
     sourceSide: "en el lado de la fuente de la junta",
     drivenSide: "en el lado conducido de la junta",
     axle: "Eje",
-    ends: "Nombres de los dos extremos",
     steel: "Acero",
     aluminium: "Aluminio",
     aboveAxle: "Sobre el eje",
