@@ -12,11 +12,11 @@ import {
 } from "node:fs";
 import { request } from "node:http";
 import { request as secureRequest } from "node:https";
-import { createServer } from "node:net";
+import { connect, createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { CaseList } from "@halfturn/exchange";
-import { afterAll, describe, expect, test } from "vitest";
+import { afterAll, describe, expect, test, vi } from "vitest";
 import { sampleCase } from "./shop.test-support.js";
 import { backUp, putBack } from "./shop-location.js";
 import { type RunningServer, type ServerSettings, startServer } from "./start-server.js";
@@ -154,6 +154,20 @@ test("a client that goes on sending too much gets its answer, and the next one i
   expect(answer.status).toBe(413);
   expect(JSON.parse(answer.text)).toMatchObject({ code: "body-too-large" });
   expect((await fetch(`${server.address}/api/health`)).status).toBe(200);
+  await server.stop();
+});
+
+test("a client that breaks off in the middle of a save changes nothing, and is no fault of the server", async () => {
+  const lines: string[] = [];
+  const server = await startServer(settings({ writeLog: (line) => lines.push(line) }));
+  const { port } = new URL(server.address);
+  const socket = connect(Number(port), "127.0.0.1");
+  socket.write(`POST /api/cases HTTP/1.1\r\nHost: localhost:${port}\r\nContent-Length: 1000\r\n\r\n{"format":`);
+  await new Promise((resolve) => setTimeout(resolve, 100));
+  socket.destroy();
+  await vi.waitFor(() => expect(lines.join("")).toContain('"status":400'));
+  expect(lines.join("")).not.toContain("server-fault");
+  expect(((await (await fetch(`${server.address}/api/cases`)).json()) as CaseList).cases).toEqual([]);
   await server.stop();
 });
 

@@ -51,6 +51,8 @@ export function createApp(parts: ServerParts): Api {
       parts.log({ event: "database-fault", code: error.code, error: errorText(error) });
       return refuseForFault(c, error);
     }
+    // Whoever asked is gone in the middle of it: no fault of the server, and nobody there to read the answer.
+    if ((error as NodeJS.ErrnoException).code === "ECONNRESET") return refuse(c, "bad-request", { why: "aborted" });
     if (error instanceof HTTPException && error.status < 500) return refuse(c, "bad-request", { why: error.message });
     parts.log({ event: "server-fault", path: c.req.path, error: errorText(error), stack: error.stack });
     return refuse(c, "server-fault", {});

@@ -6,11 +6,17 @@ import type { Api } from "../app/add-route.js";
 import type { ServerCertificate } from "../lan/server-certificate.js";
 import { stopListening } from "./stop-listening.js";
 
-/** What a client may take its time for, so that many slow ones hold no connection for long: saying what it wants, sending a picture over bad Wi-Fi, agreeing on a key. */
-const HEADERS_MS = 10_000;
-const REQUEST_MS = 180_000;
-const HANDSHAKE_MS = 10_000;
-const CHECK_EACH_MS = 2000;
+/** For how long a client may take its time, so that many slow ones do not hold the connections of the others. */
+export interface Patience {
+  /** Agreeing on a key, and saying what it wants. */
+  readonly headersMs: number;
+  /** Sending all of it: a picture over bad Wi-Fi, at the most. */
+  readonly requestMs: number;
+}
+
+const PATIENCE: Patience = { headersMs: 10_000, requestMs: 180_000 };
+/** A limit is held to a fifth of itself. */
+const CHECKS = 5;
 /** More come from no shop; each side has its own, so that the network cannot shut this machine out. */
 const MOST_CONNECTIONS = 500;
 
@@ -29,17 +35,22 @@ export interface PortSettings {
   readonly port: number;
   /** HTTPS. */
   readonly secure: boolean;
+  readonly patience?: Patience;
 }
 
 /** Takes a port before anything else is touched: a start that fails for it leaves nothing behind. Throws the listener's error where the port cannot be had. */
-export async function claimPort({ host, port, secure }: PortSettings): Promise<ClaimedPort> {
+export async function claimPort({ host, port, secure, patience = PATIENCE }: PortSettings): Promise<ClaimedPort> {
   let answerBy: (app: Api | null) => void = () => undefined;
   const ready = new Promise<Api | null>((resolve) => {
     answerBy = resolve;
   });
   const listener = getRequestListener(async (request, env) => (await ready)?.fetch(request, env) ?? new Response(null, { status: 503 }));
-  const options: ServerOptions = { headersTimeout: HEADERS_MS, requestTimeout: REQUEST_MS, connectionsCheckingInterval: CHECK_EACH_MS };
-  const secured = secure ? createTlsServer({ ...options, minVersion: "TLSv1.2", handshakeTimeout: HANDSHAKE_MS }, listener) : null;
+  const options: ServerOptions = {
+    headersTimeout: patience.headersMs,
+    requestTimeout: patience.requestMs,
+    connectionsCheckingInterval: patience.headersMs / CHECKS,
+  };
+  const secured = secure ? createTlsServer({ ...options, minVersion: "TLSv1.2", handshakeTimeout: patience.headersMs }, listener) : null;
   const server = secured ?? createServer(options, listener);
   server.maxConnections = MOST_CONNECTIONS;
   const stop = stopListening(server);

@@ -38,7 +38,10 @@ describe("a database that another version or another hand has changed", () => {
       const insert = "insert into kysely_migration (name, timestamp) values ('9999-from-the-future', '2030-01-01')";
       if ("address" in location) await runIn(location.address, insert);
       else new BetterSqlite3(location.file).exec(insert).close();
+      const bytes = () => ("file" in location ? readFileSync(location.file).toString("base64") : "");
+      const before = bytes();
       await expect(openStore(location)).rejects.toMatchObject({ code: "database-newer" });
+      expect(bytes()).toBe(before);
       await databases?.stop();
     },
     60_000,
