@@ -7,6 +7,8 @@ import { Card } from "../../../controls/card.js";
 import { Choice } from "../../../controls/choice.js";
 import { Fold } from "../../../controls/fold.js";
 import { Toggles } from "../../../controls/toggles.js";
+import { DraftScope } from "../../../device/draft-scope.js";
+import { useKeptDraft } from "../../../device/kept-draft.js";
 import { MeasureField } from "../../../measure/measure-field.js";
 import { fieldNames } from "../../../words/field-names.js";
 import { useWords } from "../../../words/use-words.js";
@@ -21,8 +23,9 @@ import { recordWords } from "../words/record-catalogue.js";
 import { channelText } from "./channel-text.js";
 import { ClockText } from "./clock-text.js";
 import { ScaleFields } from "./scale-fields.js";
+import { fitsFile, isScales, isSetUp, type SetUp } from "./set-up.js";
 import { SpeedFields } from "./speed-fields.js";
-import { firstSpeedForm, type SpeedForm, speedChoice, speedFromText } from "./speed-form.js";
+import { firstSpeedForm, speedChoice, speedFromText } from "./speed-form.js";
 import { useHearing } from "./use-hearing.js";
 import { type RecordingAtWork, useRecording } from "./use-recording.js";
 
@@ -38,7 +41,9 @@ export interface OpenRecordingProps extends Pick<CasePageProps, "document" | "ed
 export function OpenRecording({ file, document, edit, settings, onKeep }: OpenRecordingProps) {
   const words = useWords(recordWords).setUp;
   const { recording, numbers } = catalogueOf(settings.language);
-  const [scales, setScales] = useState<readonly ChannelScale[]>(() => toRecordingSettings(document, file.name).channels);
+  const [inCase] = useState(() => toRecordingSettings(document, file.name).channels);
+  const [typedScales, setScales] = useKeptDraft(`${file.name}/scales`, isScales);
+  const scales = typedScales ?? inCase;
   const atWork = useRecording(file, scales);
   const { opened } = atWork;
   const place = useRef<HTMLDivElement>(null);
@@ -48,24 +53,26 @@ export function OpenRecording({ file, document, edit, settings, onKeep }: OpenRe
     if (isOpened) place.current?.scrollIntoView({ block: "start" });
   }, [isOpened]);
   return (
-    <div ref={place} className={styles.opened}>
-      {opened === null ? (
-        <Card title={file.name}>
-          <p role="status">{words.opening} …</p>
-        </Card>
-      ) : opened.ok ? (
-        <Listened {...{ file, document, edit, settings, onKeep, atWork, scales, setScales }} look={opened.look} />
-      ) : (
-        <Card title={file.name}>
-          <div role="alert" className={styles.stack}>
-            <h3>{words.refused}</h3>
-            <p>{opened.fault ? recordingFaultText(recording, opened.fault, numbers) : words.gone}</p>
-          </div>
-          {/* A unit that is not known refuses the whole; here it can be taken back. */}
-          {scales.length > 0 ? <Button onPress={() => setScales([])}>{words.unitUnknown}</Button> : null}
-        </Card>
-      )}
-    </div>
+    <DraftScope part={file.name}>
+      <div ref={place} className={styles.opened}>
+        {opened === null ? (
+          <Card title={file.name}>
+            <p role="status">{words.opening} …</p>
+          </Card>
+        ) : opened.ok ? (
+          <Listened {...{ file, document, edit, settings, onKeep, atWork, scales, setScales }} look={opened.look} />
+        ) : (
+          <Card title={file.name}>
+            <div role="alert" className={styles.stack}>
+              <h3>{words.refused}</h3>
+              <p>{opened.fault ? recordingFaultText(recording, opened.fault, numbers) : words.gone}</p>
+            </div>
+            {/* A unit that is not known refuses the whole; here it can be taken back. */}
+            {scales.length > 0 ? <Button onPress={() => setScales([])}>{words.unitUnknown}</Button> : null}
+          </Card>
+        )}
+      </div>
+    </DraftScope>
   );
 }
 
@@ -82,11 +89,19 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
   const catalogue = catalogueOf(settings.language);
   const { recording, numbers } = catalogue;
   const [kept] = useState(() => toRecordingSettings(document, file.name));
-  const [form, setForm] = useState<SpeedForm>(() => firstSpeedForm(look, document, kept.pulsesPerTurn));
   const gears = document.vehicle?.gears ?? [];
   const known = gears.find(({ label }) => label === (kept.gear ?? document.complaint?.gear))?.label;
-  const [gear, setGear] = useState<string | undefined>(known);
-  const [filter, setFilter] = useState<number | null>(kept.filter);
+  const [first] = useState<SetUp>(() => ({
+    form: firstSpeedForm(look, document, kept.pulsesPerTurn),
+    gear: known ?? null,
+    filter: kept.filter,
+  }));
+  // What was typed is there again when the file is opened again; of another file by the same name only where it fits.
+  const [draft, keepDraft] = useKeptDraft("set-up", isSetUp);
+  const setUp = draft && fitsFile(draft, look) ? draft : first;
+  const { form, filter } = setUp;
+  const gear = setUp.gear ?? undefined;
+  const put = (change: Partial<SetUp>): void => keepDraft({ ...setUp, ...change });
   const [stretch, setStretch] = useState<readonly [number, number] | null>(null);
   const hearing = useHearing();
   const { read, ids, choose, progress } = atWork;
@@ -112,6 +127,7 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
     const now = new Date().toISOString();
     edit((before) => recordHeard(keepRecording(entry)(before), { file: file.name, json: heard.json, speedFrom, gear: heard.gear }, now));
     onKeep(file);
+    keepDraft(null);
   };
   return (
     <>
@@ -131,23 +147,24 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
         {read && !read.ok ? <p role="alert">{recordingFaultText(recording, read.fault, numbers)}</p> : null}
         {read === null && ids.length > 0 ? <p role="status">{words.reading(numbers.share(progress))}</p> : null}
         <ScaleFields look={look} scales={scales} onChange={changing(setScales)} />
-        <SpeedFields look={look} form={form} document={document} settings={settings} onChange={changing(setForm)} />
+        <SpeedFields look={look} form={form} document={document} settings={settings} onChange={changing((next) => put({ form: next }))} />
         {gears.length > 0 ? (
           <Choice
             label={names.gear}
             options={gears.map(({ label }) => ({ value: label, label }))}
             value={gear ?? null}
-            onChange={changing(setGear)}
+            onChange={changing((next) => put({ gear: next }))}
           />
         ) : null}
         <Fold title={words.more}>
           <MeasureField
+            part="filter"
             label={words.filter}
             help={words.filterHelp}
             measure="number"
             bounds={HERTZ}
             value={filter}
-            onChange={changing(setFilter)}
+            onChange={changing((next) => put({ filter: next }))}
           />
         </Fold>
         {speed === null ? <p>{words.lacking}</p> : null}

@@ -45,6 +45,7 @@ export function ScaleFields({ look, scales, onChange }: ScaleFieldsProps) {
               onChange={(unit) => change(id, { unit: unit === NOT_KNOWN ? undefined : unit })}
             />
             <MeasureField
+              part={`${id} fullScale`}
               label={words.fullScale}
               help={words.fullScaleHelp}
               measure="number"
@@ -53,6 +54,7 @@ export function ScaleFields({ look, scales, onChange }: ScaleFieldsProps) {
               onChange={(value) => change(id, { fullScale: value ?? undefined })}
             />
             <MeasureField
+              part={`${id} sensitivity`}
               label={words.sensitivity}
               help={words.sensitivityHelp}
               measure="number"

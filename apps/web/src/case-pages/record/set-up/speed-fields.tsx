@@ -41,6 +41,7 @@ export function SpeedFields({ look, form, document, settings, onChange }: SpeedF
   };
   const speedField = (key: "speed" | "slowest" | "fastest", label: string, help?: string) => (
     <MeasureField
+      part={key}
       label={label}
       measure="road-speed"
       bounds={ROAD}
@@ -73,6 +74,7 @@ export function SpeedFields({ look, form, document, settings, onChange }: SpeedF
             onChange={(part) => onChange({ ...form, part })}
           />
           <MeasureField
+            part="perTurn"
             label={words.perTurn}
             measure="number"
             bounds={PULSES}

@@ -17,6 +17,7 @@ export function MissingNumbers({ document: { vehicle = {} }, edit }: Pick<CasePa
   return (
     <Fields>
       <MeasureField
+        part="axleRatio"
         label={names.axleRatio}
         measure="number"
         bounds={RATIO}

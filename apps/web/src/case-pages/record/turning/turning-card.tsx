@@ -1,13 +1,14 @@
 import { type Case, ordersNear, type Turning, turningAt } from "@halfturn/casefile";
 import { type FigureOptions, orderLines, orderPictureOf } from "@halfturn/figures";
 import { catalogueOf, type NameOf, noteText, problemText } from "@halfturn/words";
-import { useCallback, useMemo, useState } from "react";
+import { useCallback, useMemo } from "react";
 import { Button } from "../../../controls/button.js";
 import { Card } from "../../../controls/card.js";
 import { Choice } from "../../../controls/choice.js";
 import { Fields } from "../../../controls/fields.js";
 import { Figure } from "../../../controls/figure.js";
 import { Fold } from "../../../controls/fold.js";
+import { hasKeys, useKeptDraft } from "../../../device/kept-draft.js";
 import { MeasureField } from "../../../measure/measure-field.js";
 import { fieldNames } from "../../../words/field-names.js";
 import { useWords } from "../../../words/use-words.js";
@@ -29,25 +30,55 @@ const [WITHIN, SPEED_SHARE] = [0.5, 0.03];
 const middle = ({ complaint }: Case): number | null =>
   complaint?.speedKmh ? Math.round((complaint.speedKmh[0] + complaint.speedKmh[1]) / 2) : null;
 
+interface Asked {
+  /** null: the complaint's. */
+  readonly typed: number | "emptied" | null;
+  readonly frequency: number | null;
+  readonly chosen: string | null;
+}
+
+const NOTHING_ASKED: Asked = { typed: null, frequency: null, chosen: null };
+
+const isAsked = (value: unknown): value is Asked =>
+  hasKeys(value, "typed", "frequency", "chosen") &&
+  (value.typed === null || value.typed === "emptied" || typeof value.typed === "number") &&
+  (value.frequency === null || typeof value.frequency === "number") &&
+  (value.chosen === null || typeof value.chosen === "string");
+
 /** What turns at the speed at which it is felt, and which of it lies at a frequency: an answer without any recording. */
 export function TurningCard({ document, edit, settings }: Pick<CasePageProps, "document" | "edit" | "settings">) {
   const words = useWords(recordWords);
   const names = useWords(fieldNames);
   const catalogue = catalogueOf(settings.language);
-  const [typed, setTyped] = useState<number | null | undefined>(undefined);
-  const [frequency, setFrequency] = useState<number | null>(null);
-  const [chosen, setChosen] = useState<string | undefined>(undefined);
+  // None of these is the case's: they are only asked about, and stay as they were typed.
+  const [asked, ask] = useKeptDraft("turning", isAsked);
+  const { typed, frequency, chosen } = asked ?? NOTHING_ASKED;
+  const setTyped = (next: number | null): void => ask({ typed: next ?? "emptied", frequency, chosen });
   const gears = document.vehicle?.gears ?? [];
-  const gear = chosen ?? gears.find(({ label }) => label === document.complaint?.gear)?.label;
-  const speed = typed === undefined ? middle(document) : typed;
+  const gear = gears.find(({ label }) => label === chosen)?.label ?? gears.find(({ label }) => label === document.complaint?.gear)?.label;
+  const speed = typed === null ? middle(document) : typed === "emptied" ? null : typed;
   const turning = useMemo(() => (speed === null ? null : turningAt(document, { speed, gear })), [document, speed, gear]);
   const speedText = speedWriter(catalogue.numbers, settings.units);
   return (
     <Card title={words.turning.title}>
       <p>{words.turning.help}</p>
       <Fields>
-        <MeasureField label={words.turning.speed} measure="road-speed" bounds={ROAD} value={speed} onChange={setTyped} />
-        <MeasureField label={words.turning.frequency} measure="number" bounds={FREQUENCY} value={frequency} onChange={setFrequency} />
+        <MeasureField
+          part="turning.speed"
+          label={words.turning.speed}
+          measure="road-speed"
+          bounds={ROAD}
+          value={speed}
+          onChange={setTyped}
+        />
+        <MeasureField
+          part="turning.frequency"
+          label={words.turning.frequency}
+          measure="number"
+          bounds={FREQUENCY}
+          value={frequency}
+          onChange={(next) => ask({ typed, frequency: next, chosen })}
+        />
       </Fields>
       {speed === null ? (
         <div className={styles.buttons}>
@@ -63,7 +94,7 @@ export function TurningCard({ document, edit, settings }: Pick<CasePageProps, "d
           label={names.gear}
           options={gears.map(({ label }) => ({ value: label, label }))}
           value={gear ?? (turning?.ok ? turning.basis.gear : null)}
-          onChange={setChosen}
+          onChange={(next) => ask({ typed, frequency, chosen: next })}
         />
       ) : null}
       {turning === null ? null : turning.ok ? (
