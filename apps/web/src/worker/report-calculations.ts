@@ -16,6 +16,8 @@ export interface ReportRequest {
   /** The day the report bears, ISO 8601. */
   readonly date: string;
   readonly toolVersion: string;
+  /** How wide the place for a figure is on the screen, where that is narrower than paper. */
+  readonly figureWidth?: number;
 }
 
 interface Sureness {
@@ -25,17 +27,18 @@ interface Sureness {
 
 export interface MadeReport {
   readonly content: ReportContent;
-  /** The same as one file. */
+  /** The same as one file, with figures as wide as paper. */
   readonly html: string;
 }
 
 /** The whole report of a case, worked out and worded. */
-export function makeReport(document: Case, request: ReportRequest, sureness: Sureness): MadeReport {
+export function makeReport(document: Case, { figureWidth, ...request }: ReportRequest, sureness: Sureness): MadeReport {
   const settings = { ...sureness, accepted: [] };
   const gaugings = reportedGaugings(document, settings);
   const input: ReportInput = { ...request, case: document, gaugings, corrections: reportedCorrections(document, settings, gaugings) };
   const content = reportContent(input);
-  return { content, html: renderHtml(content) };
+  const html = renderHtml(content);
+  return { content: figureWidth === undefined ? content : reportContent({ ...input, figureWidth }), html };
 }
 
 /** Every correction with the results on both sides of it. */

@@ -1,11 +1,11 @@
-import { comparisonView, figureLabelsOf } from "@halfturn/figures";
+import { comparisonView } from "@halfturn/figures";
 import { probabilityBound } from "@halfturn/words";
 import type { Block, Cell, Column, Facts, Section, Table } from "./blocks.js";
 import { comparedQuantities, quantityCell } from "./compared-quantities.js";
 import { stepBlocks } from "./correction-steps.js";
 import type { CorrectedDriveline, CorrectionSubject, Foretold } from "./correction-subject.js";
 import { dayText } from "./day-text.js";
-import { figureOf } from "./figures.js";
+import { figureOf, reportFigureOptions } from "./figures.js";
 import { foretoldPicture, gaugedPicture } from "./predicted-picture.js";
 
 /** Beside the names and what was before, a page has room for this many states; more go into a table of their own. */
@@ -98,7 +98,7 @@ function beforeAfterFigure(subject: CorrectionSubject, on: CorrectedDriveline): 
       { name: words.correct.before, picture: gaugedPicture(subject, on, on.before) },
       { name: `${catalogue.correction.foretold}: ${shown.stateName}`, picture: after },
     ],
-    { labels: figureLabelsOf(report.language, report.units), theme: "print" },
+    reportFigureOptions(report),
   );
   return [figureOf(words.correct.figureOf(on.name), svg)];
 }

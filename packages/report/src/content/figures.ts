@@ -10,6 +10,7 @@ import {
   transmissionErrorChart,
 } from "@halfturn/figures";
 import type { Figure } from "./blocks.js";
+import type { ReportInput } from "./report-input.js";
 import type { Subject } from "./subject.js";
 
 const ENTITIES: Readonly<Record<string, string>> = { "&lt;": "<", "&gt;": ">", "&quot;": '"', "&#39;": "'", "&apos;": "'", "&amp;": "&" };
@@ -23,11 +24,18 @@ function descriptionOf(svg: string): string {
 /** A drawn figure with its caption. */
 export const figureOf = (caption: string, svg: string): Figure => ({ kind: "figure", svg, caption, alt: descriptionOf(svg) || caption });
 
-/** Every view of a gauged driveline, in the theme for paper; a screen in the dark shows them on white. */
+/** How a report's figures are drawn: in the theme for paper, which a screen in the dark shows on white. */
+export const reportFigureOptions = ({ language, units, figureWidth }: ReportInput): FigureOptions => ({
+  labels: figureLabelsOf(language, units),
+  theme: "print",
+  ...(figureWidth === undefined ? {} : { width: figureWidth }),
+});
+
+/** Every view of a gauged driveline. */
 export function figureBlocks(subject: Subject): readonly Figure[] {
-  const labels = figureLabelsOf(subject.report.language, subject.report.units);
-  const options: FigureOptions = { labels, theme: "print" };
   const { report, gauging, analysis } = subject;
+  const options = reportFigureOptions(report);
+  const { labels } = options;
   const picture = drivelinePictureOf({ case: report.case, driveline: subject.index, gauging, analysis, language: report.language });
   const views: readonly (readonly [caption: string, svg: string])[] = [
     [labels.sideView, sideView(picture, options)],

@@ -1,11 +1,11 @@
 import type { PredictionVerdict, ShaftVerdict } from "@halfturn/engine/correction";
-import { comparisonView, figureLabelsOf } from "@halfturn/figures";
+import { comparisonView } from "@halfturn/figures";
 import type { Block, Cell, Column, Notice, Section, Table } from "./blocks.js";
 import { comparedQuantities, quantityCell } from "./compared-quantities.js";
 import type { CorrectedDriveline, CorrectionSubject } from "./correction-subject.js";
 import { dayText } from "./day-text.js";
 import { degreesText } from "./estimates.js";
-import { figureOf } from "./figures.js";
+import { figureOf, reportFigureOptions } from "./figures.js";
 import { foretoldPicture, gaugedPicture } from "./predicted-picture.js";
 
 /** 95 % of a normal difference, as the judgement itself uses. */
@@ -130,7 +130,7 @@ function proofFigure(subject: CorrectionSubject, on: CorrectedDriveline): readon
         : { name: words.correct.before, picture: gaugedPicture(subject, on, before) },
       { name: catalogue.correction.measured, picture: gaugedPicture(subject, on, after) },
     ],
-    { labels: figureLabelsOf(report.language, report.units), theme: "print" },
+    reportFigureOptions(report),
   );
   return [figureOf(words.correct.figureOf(on.name), svg)];
 }

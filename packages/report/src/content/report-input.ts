@@ -27,6 +27,8 @@ export interface ReportInput {
   readonly language: Language;
   /** In which units lengths, distances and road speeds are printed; metric unless given. */
   readonly units?: Units;
+  /** How wide figures are drawn, in pixels; as paper needs them unless given. */
+  readonly figureWidth?: number;
   /** The day the report bears, ISO 8601; handed in, so that one input gives one document. */
   readonly date: string;
   readonly toolVersion: string;

@@ -4,6 +4,10 @@ import { useEffect, useState } from "react";
 import { VERSION } from "../../version.js";
 import type { MadeReport } from "../../worker/report-calculations.js";
 import { reportCase } from "../../worker/worker-client.js";
+import { useNarrow } from "./use-narrow.js";
+
+/** The narrowest that figures are drawn: what a phone has between its edges. */
+const NARROW_FIGURE = 320;
 
 export interface ReportState {
   /** null until the first answer; of the case a moment ago while the worker is busy. */
@@ -13,10 +17,12 @@ export interface ReportState {
 
 /** The report of the case as it stands today, from the worker. */
 export function useReport(document: Case, language: Language, units: Units): ReportState {
+  const narrow = useNarrow();
   const [state, setState] = useState<ReportState>({ report: null, failed: false });
   useEffect(() => {
     let wanted = true;
-    reportCase(document, { language, units, date: new Date().toISOString(), toolVersion: VERSION }).then(
+    const figures = narrow ? { figureWidth: NARROW_FIGURE } : {};
+    reportCase(document, { language, units, date: new Date().toISOString(), toolVersion: VERSION, ...figures }).then(
       (report) => {
         if (wanted) setState({ report, failed: false });
       },
@@ -27,6 +33,6 @@ export function useReport(document: Case, language: Language, units: Units): Rep
     return () => {
       wanted = false;
     };
-  }, [document, language, units]);
+  }, [document, language, units, narrow]);
   return state;
 }

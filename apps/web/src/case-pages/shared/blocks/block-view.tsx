@@ -49,18 +49,8 @@ export const BlockView = ({ block, level }: BlockViewProps) => {
     case "figure":
       return (
         <figure className={styles.figure}>
-          {/* Too wide for a phone, so it scrolls; without a pointer it has to be reached to be scrolled. */}
-          {/* biome-ignore-start lint/security/noDangerouslySetInnerHtml: made in the worker from numbers and escaped names */}
-          {/* biome-ignore-start lint/a11y: see above; a fieldset holds no picture, and a landmark for every picture is too many */}
-          <div
-            className={styles.sheet}
-            role="group"
-            aria-label={block.caption}
-            tabIndex={0}
-            dangerouslySetInnerHTML={{ __html: block.svg }}
-          />
-          {/* biome-ignore-end lint/a11y: see above */}
-          {/* biome-ignore-end lint/security/noDangerouslySetInnerHtml: see above */}
+          {/* biome-ignore lint/security/noDangerouslySetInnerHtml: made in the worker from numbers and escaped names */}
+          <div className={styles.sheet} dangerouslySetInnerHTML={{ __html: block.svg }} />
           <figcaption>{block.caption}</figcaption>
         </figure>
       );
