@@ -65,10 +65,12 @@ export function SourceCard({ document, edit, settings, kept, onOpen }: SourceCar
         </Fold>
       </div>
       <PhoneRecorder
+        caseId={document.id}
         settings={settings}
-        onTaken={(file) => {
-          void kept.keep(file.name, file.content);
+        onTaken={async (file) => {
+          const isLasting = await kept.keep(file.name, file.content);
           onOpen({ ...file, isKept: true });
+          return isLasting;
         }}
       />
       {kept.lasting === false && kept.names.length > 0 ? <p role="alert">{words.notKeptOnDevice}</p> : null}

@@ -6,7 +6,8 @@ export interface KeptFiles {
   readonly names: readonly string[];
   /** Whether they outlive the page; null until that is known. */
   readonly lasting: boolean | null;
-  readonly keep: (name: string, content: Blob) => Promise<void>;
+  /** Whether it outlives the page. */
+  readonly keep: (name: string, content: Blob) => Promise<boolean>;
   readonly open: (name: string) => Promise<Blob | null>;
   readonly remove: (name: string) => Promise<void>;
 }
@@ -29,10 +30,11 @@ export function useShelf(caseId: string): KeptFiles {
     };
   }, [caseId]);
   const keep = useCallback(
-    async (name: string, content: Blob): Promise<void> => {
+    async (name: string, content: Blob): Promise<boolean> => {
       const done = shelf ? await shelf.put(name, content) : false;
       if (done && shelf) setStored(await shelf.list());
       else setInMemory((before) => new Map(before).set(name, content));
+      return done;
     },
     [shelf],
   );

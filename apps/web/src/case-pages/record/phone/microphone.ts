@@ -1,4 +1,3 @@
-import { type Channel, memoryRecording, type Recording } from "@halfturn/recordings";
 import { decimationOf } from "./decimator.js";
 import workletAddress from "./microphone-worklet.ts?worker&url";
 
@@ -8,11 +7,10 @@ export interface MicrophoneTake {
   readonly rate: number;
   /** Seconds so far. */
   readonly seconds: () => number;
-  /** Ends it; null where nothing came. */
-  readonly stop: () => Promise<Recording | null>;
+  /** What came since the last time it was asked; null where nothing did. */
+  readonly drain: () => Float64Array | null;
+  readonly stop: () => Promise<void>;
 }
-
-const SOUND: Channel = { id: "sound", name: "sound", unit: null, quantity: "share", fullScale: 1 };
 
 /** Starts the microphone without the filters that are made for speech. Rejects where it is not allowed. */
 export async function recordMicrophone(): Promise<MicrophoneTake> {
@@ -22,27 +20,33 @@ export async function recordMicrophone(): Promise<MicrophoneTake> {
   const context = new AudioContext();
   await context.audioWorklet.addModule(workletAddress);
   const rate = context.sampleRate / decimationOf(context.sampleRate);
-  const parts: Float32Array[] = [];
+  let parts: Float32Array[] = [];
+  let count = 0;
   const node = new AudioWorkletNode(context, "microphone", { numberOfInputs: 1, numberOfOutputs: 0 });
-  node.port.onmessage = ({ data }: MessageEvent<Float32Array>) => parts.push(data);
+  node.port.onmessage = ({ data }: MessageEvent<Float32Array>) => {
+    parts.push(data);
+    count += data.length;
+  };
   context.createMediaStreamSource(stream).connect(node);
   await context.resume();
-  const count = (): number => parts.reduce((sum, part) => sum + part.length, 0);
   return {
     rate,
-    seconds: () => count() / rate,
-    stop: async () => {
-      for (const track of stream.getTracks()) track.stop();
-      await context.close();
-      const samples = new Float64Array(count());
+    seconds: () => count / rate,
+    drain: () => {
+      const drained = parts;
+      if (drained.length === 0) return null;
+      parts = [];
+      const samples = new Float64Array(drained.reduce((sum, part) => sum + part.length, 0));
       let at = 0;
-      for (const part of parts) {
+      for (const part of drained) {
         samples.set(part, at);
         at += part.length;
       }
-      if (samples.length === 0) return null;
-      const clock = { kind: "even", start: 0, rate, count: samples.length } as const;
-      return memoryRecording([{ channels: [SOUND], clock, times: null, values: [samples] }]);
+      return samples;
+    },
+    stop: async () => {
+      for (const track of stream.getTracks()) track.stop();
+      await context.close();
     },
   };
 }

@@ -6,8 +6,15 @@ const RATE = 60;
 /** Ten seconds with stamps that wander by a tenth of a step, one of them handed over twice. */
 const steps = Array.from({ length: 600 }, (_, k) => (k + 0.1 * Math.sin(k * 1.7)) / RATE);
 const times = steps.toSpliced(300, 0, steps[299] as number);
-const wave = (hertz: number): readonly number[] => times.map((time) => Math.sin(2 * Math.PI * hertz * time));
-const take = { times, x: wave(5), y: wave(7), z: wave(9), speedTimes: [0.2, 1.2, 2.2], speeds: [20, 21, 22] };
+const wave = (hertz: number): Float64Array => Float64Array.from(times, (time) => Math.sin(2 * Math.PI * hertz * time));
+const take = {
+  times: Float64Array.from(times),
+  x: wave(5),
+  y: wave(7),
+  z: wave(9),
+  speedTimes: Float64Array.of(0.2, 1.2, 2.2),
+  speeds: Float64Array.of(20, 21, 22),
+};
 
 async function asCsv(recording: ReturnType<typeof motionRecording>): Promise<Uint8Array> {
   const parts: Uint8Array[] = [];
@@ -34,7 +41,7 @@ test("a take becomes a file that tells its true rate, its axes and the speed", a
 });
 
 test("without a receiver there is no speed", () => {
-  expect(motionRecording({ ...take, speedTimes: [], speeds: [] }).tracks).toHaveLength(1);
+  expect(motionRecording({ ...take, speedTimes: new Float64Array(0), speeds: new Float64Array(0) }).tracks).toHaveLength(1);
 });
 
 test("the rate is told once there is something to tell", () => {

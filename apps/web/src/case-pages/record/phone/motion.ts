@@ -1,4 +1,4 @@
-import { liveRate, type MotionTake } from "./motion-recording.js";
+import { liveRate, type MotionTake, RATE_TIMES } from "./motion-recording.js";
 
 /** here: this device may tell its motion. insecure: it might, but the page came over plain HTTP. none: no such device. */
 export type MotionAvailability = "here" | "insecure" | "none";
@@ -27,28 +27,29 @@ export interface MotionWatch {
   readonly rate: () => number | null;
   /** m/s; null while the receiver says nothing. */
   readonly speed: () => number | null;
-  readonly stop: () => MotionTake;
+  /** What came since the last time it was asked; null where nothing did. */
+  readonly drain: () => MotionTake | null;
+  readonly stop: () => void;
 }
 
 const [PER_SECOND, TO_SECONDS] = [1000, 1e-3];
 
+const COLUMNS = ["times", "x", "y", "z", "speedTimes", "speeds"] as const satisfies readonly (keyof MotionTake)[];
+type Gathered = { readonly [Column in (typeof COLUMNS)[number]]: number[] };
+const gather = (): Gathered => ({ times: [], x: [], y: [], z: [], speedTimes: [], speeds: [] });
+
 /** Records the motion, gravity included, and the receiver's speed on the same clock. */
 export function watchMotion(withSpeed: boolean): MotionWatch {
   const began = performance.now() * TO_SECONDS;
-  const take = {
-    times: [] as number[],
-    x: [] as number[],
-    y: [] as number[],
-    z: [] as number[],
-    speedTimes: [] as number[],
-    speeds: [] as number[],
-  };
+  let gathered = gather();
+  let lately: readonly number[] = [];
+  let lastSpeed: number | null = null;
   const moved = ({ accelerationIncludingGravity: a, timeStamp }: DeviceMotionEvent): void => {
     if (a?.x == null || a.y == null || a.z == null) return;
-    take.times.push(timeStamp * TO_SECONDS - began);
-    take.x.push(a.x);
-    take.y.push(a.y);
-    take.z.push(a.z);
+    gathered.times.push(timeStamp * TO_SECONDS - began);
+    gathered.x.push(a.x);
+    gathered.y.push(a.y);
+    gathered.z.push(a.z);
   };
   window.addEventListener("devicemotion", moved);
   const watch =
@@ -57,8 +58,9 @@ export function watchMotion(withSpeed: boolean): MotionWatch {
           ({ coords, timestamp }) => {
             if (coords.speed === null || Number.isNaN(coords.speed)) return;
             // A position is stamped in milliseconds since 1970; the page's clock began at timeOrigin.
-            take.speedTimes.push((timestamp - performance.timeOrigin) / PER_SECOND - began);
-            take.speeds.push(coords.speed);
+            gathered.speedTimes.push((timestamp - performance.timeOrigin) / PER_SECOND - began);
+            gathered.speeds.push(coords.speed);
+            lastSpeed = coords.speed;
           },
           () => undefined,
           { enableHighAccuracy: true, maximumAge: 0 },
@@ -66,12 +68,18 @@ export function watchMotion(withSpeed: boolean): MotionWatch {
       : null;
   return {
     seconds: () => Math.max(0, performance.now() * TO_SECONDS - began),
-    rate: () => liveRate(take.times),
-    speed: () => take.speeds.at(-1) ?? null,
+    rate: () => liveRate([...lately, ...gathered.times]),
+    speed: () => lastSpeed,
+    drain: () => {
+      const all = gathered;
+      if (all.times.length + all.speedTimes.length === 0) return null;
+      gathered = gather();
+      lately = [...lately, ...all.times].slice(-RATE_TIMES);
+      return Object.fromEntries(COLUMNS.map((column) => [column, Float64Array.from(all[column])])) as unknown as MotionTake;
+    },
     stop: () => {
       window.removeEventListener("devicemotion", moved);
       if (watch !== null) navigator.geolocation.clearWatch(watch);
-      return take;
     },
   };
 }

@@ -1,5 +1,6 @@
 import { type Recording, type RecordingResult, writeCsv, writeWav } from "@halfturn/recordings";
 import { type RecordingFile, recordingFile } from "../recording-file.js";
+import type { PhoneKind } from "./phone-kind.js";
 
 /** "2026-05-04-0730", on the clock of the device. */
 export function momentText(now: Date): string {
@@ -8,7 +9,7 @@ export function momentText(now: Date): string {
 }
 
 /** A recording as a file: sound as WAV, motion as a table. null where the format cannot hold it. */
-export async function writtenFile(recording: Recording, kind: "motion" | "sound", name: string, now: Date): Promise<RecordingFile | null> {
+export async function writtenFile(recording: Recording, kind: PhoneKind, name: string, now: Date): Promise<RecordingFile | null> {
   const isWhole = recording.tracks[0]?.clock.kind === "even" && Number.isInteger(recording.tracks[0].clock.rate);
   const asWav = kind === "sound" && isWhole;
   const written = asWav ? writeWav(recording, { encoding: "pcm24", fullScale: 1 }) : writeCsv(recording, { separator: ",", decimal: "." });

@@ -32,6 +32,10 @@ export interface SourceWords {
     readonly insecure: string;
     readonly missing: string;
     readonly silent: string;
+    readonly howLong: string;
+    readonly brokenOff: (when: string) => string;
+    readonly finish: string;
+    readonly dropSure: string;
     readonly name: (moment: string) => string;
   };
 }

@@ -1,0 +1,2 @@
+/** What a device can record of itself. */
+export type PhoneKind = "motion" | "sound";
