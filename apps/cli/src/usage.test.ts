@@ -68,20 +68,46 @@ describe("help", () => {
   it.each([["--help"], ["-h"], []].map((args) => [args]))("%j prints every command and exits 0", async (args) => {
     const { code, out, err } = await program.run(args);
     expect([code, err]).toEqual([0, ""]);
-    for (const command of ["new", "validate", "analyse", "predict", "plan", "orders", "report", "serve", "backup", "restore", "completion"])
+    for (const command of [
+      "new",
+      "validate",
+      "analyse",
+      "predict",
+      "plan",
+      "orders",
+      "listen",
+      "convert",
+      "report",
+      "serve",
+      "backup",
+      "restore",
+      "completion",
+    ])
       expect(out).toMatch(new RegExp(`^  ${command} +\\S`, "m"));
     expect(out).not.toMatch(/propose/);
   });
 
-  it.each(["new", "validate", "analyse", "predict", "plan", "orders", "report", "serve", "backup", "restore", "completion"])(
-    "%s --help explains flags and exit codes",
-    async (command) => {
-      const { code, out, err } = await program.run([command, "--help"]);
-      expect([code, err]).toEqual([0, ""]);
-      expect(out).toMatch(new RegExp(`^USAGE\n  halfturn ${command}`));
-      if (["validate", "analyse", "predict", "plan", "orders", "report"].includes(command)) expect(out).toMatch(/Exit 0: /);
-    },
-  );
+  it.each([
+    "new",
+    "validate",
+    "analyse",
+    "predict",
+    "plan",
+    "orders",
+    "listen",
+    "convert",
+    "report",
+    "serve",
+    "backup",
+    "restore",
+    "completion",
+  ])("%s --help explains flags and exit codes", async (command) => {
+    const { code, out, err } = await program.run([command, "--help"]);
+    expect([code, err]).toEqual([0, ""]);
+    expect(out).toMatch(new RegExp(`^USAGE\n  halfturn ${command}`));
+    if (["validate", "analyse", "predict", "plan", "orders", "listen", "convert", "report"].includes(command))
+      expect(out).toMatch(/Exit 0: /);
+  });
 
   it("prints its version", async () => {
     expect(await program.run(["--version"])).toEqual({ code: 0, out: "0.1.0\n", err: "" });

@@ -1,6 +1,9 @@
 export { type ByteSource, memorySource } from "./bytes/byte-source.js";
 export type { ChannelScale } from "./channels/channel-scale.js";
 export type { ChannelQuantity } from "./channels/unit-table.js";
+export { greatestValues, roundedUp } from "./convert/greatest-values.js";
+export { type EvenRecording, onEvenSteps } from "./convert/on-even-steps.js";
+export { partOfRecording, type Stretch } from "./convert/part-of-recording.js";
 export { type TableForm, writeCsv } from "./csv/write-csv.js";
 export { type ChannelPlace, channelPlaces, findChannel } from "./find-channel.js";
 export { type MemoryTrack, memoryRecording } from "./memory-recording.js";

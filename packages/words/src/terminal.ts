@@ -1,3 +1,4 @@
+import type { Converting } from "./converting.js";
 import type { Listening } from "./listening.js";
 import type { Serving } from "./serving.js";
 
@@ -27,6 +28,7 @@ export interface Terminal {
     readonly report: string;
     readonly completion: string;
   };
+  readonly converting: Converting;
   readonly listening: Listening;
   readonly serving: Serving;
   readonly args: { readonly file: string; readonly newFile: string; readonly typed: string };

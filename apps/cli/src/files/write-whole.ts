@@ -1,6 +1,9 @@
 import { open, realpath, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 
+/** What is written at once, or piece by piece as it comes. */
+type Content = string | Uint8Array | AsyncIterable<Uint8Array>;
+
 /** Whether a file that is there already may be replaced. */
 export type Existing = "replace" | "keep";
 
@@ -8,7 +11,7 @@ export type Existing = "replace" | "keep";
  * Writes a file whole or not at all: into a neighbour first, then moved into place in one step.
  * With "keep" an existing file makes it fail with EEXIST: the name is taken before anything is written.
  */
-export async function writeWhole(path: string, content: string | Uint8Array, existing: Existing, unique: string): Promise<void> {
+export async function writeWhole(path: string, content: Content, existing: Existing, unique: string): Promise<void> {
   const target = existing === "replace" ? await resolved(path) : path;
   const mode = existing === "replace" ? await modeOf(target) : null;
   if (existing === "keep") await (await open(target, "wx")).close();
@@ -23,11 +26,13 @@ export async function writeWhole(path: string, content: string | Uint8Array, exi
   }
 }
 
-async function writeNew(path: string, content: string | Uint8Array, mode: number | null): Promise<void> {
+async function writeNew(path: string, content: Content, mode: number | null): Promise<void> {
   const file = await open(path, "wx");
   try {
     if (mode !== null) await file.chmod(mode);
-    await file.writeFile(content);
+    if (typeof content === "string" || content instanceof Uint8Array) await file.writeFile(content);
+    // Each piece is written where the one before ended.
+    else for await (const piece of content) await file.writeFile(piece);
     await file.sync();
   } finally {
     await file.close();

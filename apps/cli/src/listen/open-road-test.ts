@@ -16,7 +16,7 @@ export interface OpenRoadTest {
 }
 
 /** Opens a recording with units and full scales from the case. */
-export async function openRoadTest(path: string, document: Case, words: Catalogue): Promise<OpenRoadTest | Refusal> {
+export async function openRoadTest(path: string, document: Pick<Case, "recordings">, words: Catalogue): Promise<OpenRoadTest | Refusal> {
   let file: OpenFile;
   try {
     file = await openFile(path);

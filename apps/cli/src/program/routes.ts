@@ -3,6 +3,7 @@ import { buildRouteMap, type RouteMap } from "@stricli/core";
 import { analyseCommand } from "../commands/analyse-command.js";
 import { backupCommand, restoreCommand } from "../commands/backup-command.js";
 import { completionRoutes } from "../commands/completion-routes.js";
+import { convertCommand } from "../commands/convert-command.js";
 import { helpText } from "../commands/help-text.js";
 import { listenCommand } from "../commands/listen-command.js";
 import { newCommand } from "../commands/new-command.js";
@@ -25,6 +26,7 @@ export const routesOf = (terminal: Terminal): RouteMap<CliContext> =>
       plan: planCommand(terminal),
       orders: ordersCommand(terminal),
       listen: listenCommand(terminal),
+      convert: convertCommand(terminal),
       report: reportCommand(terminal),
       serve: serveCommand(terminal),
       backup: backupCommand(terminal),

@@ -27,7 +27,11 @@ const baseName = (path: string): string => path.split(/[/\\]/).at(-1) ?? path;
  * What a case says of a recording's file, found by its name as written or without folders. channelIds: the file's channels, which take the recording's own
  * unit and full scale unless they are channels of which the case says them apart. Before a file is opened its channels are not known: leave them out then.
  */
-export function toRecordingSettings({ recordings = [] }: Case, file: string, channelIds: readonly string[] = []): RecordingSettings {
+export function toRecordingSettings(
+  { recordings = [] }: Pick<Case, "recordings">,
+  file: string,
+  channelIds: readonly string[] = [],
+): RecordingSettings {
   const exact = recordings.findIndex((one) => one.file === file);
   const index = exact >= 0 ? exact : recordings.findIndex((one) => baseName(one.file) === baseName(file));
   const recording = recordings[index];

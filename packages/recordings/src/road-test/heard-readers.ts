@@ -1,10 +1,9 @@
 import type { RecordedChannel } from "@halfturn/engine/attribution";
-import type { SampleReader } from "@halfturn/engine/signal";
 import type { PausedWork } from "@halfturn/engine/uncertainty";
 import type { ChannelPlace } from "../find-channel.js";
 import type { Recording } from "../recording.js";
 import { type RecordingResult, recordingValue } from "../recording-result.js";
-import { type EvenReaders, evenReaders } from "../timing/even-readers.js";
+import { type EvenReaders, evenReaders, longestReader } from "../timing/even-readers.js";
 import type { SpoolRoom } from "../timing/sample-spool.js";
 import { channelOf } from "./heard-channels.js";
 import { type OnOneClock, onOneClock } from "./on-one-clock.js";
@@ -41,5 +40,3 @@ export const heardReaders = (
     },
     work,
   );
-
-const longestReader = ({ runs }: EvenReaders): SampleReader => runs.reduce((best, run) => (run.length > best.length ? run : best));

@@ -71,7 +71,7 @@ export async function onOneClock<Form>(
 }
 
 /** Whether two runs hold the same moments, but for the rounding of their times. */
-const covers = (run: Moments, other: Moments): boolean =>
+export const covers = (run: Moments, other: Moments): boolean =>
   run.length === other.length &&
   Math.abs(run.start - other.start) * other.rate < 0.01 &&
   Math.abs(run.rate / other.rate - 1) * run.length < 0.01;

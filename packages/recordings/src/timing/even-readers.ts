@@ -96,6 +96,9 @@ async function evenFromStamps(
   });
 }
 
+/** The longest stretch without a gap. */
+export const longestReader = ({ runs }: EvenReaders): SampleReader => runs.reduce((best, run) => (run.length > best.length ? run : best));
+
 interface Mended {
   readonly counted: boolean;
   readonly missing: number;

@@ -6,8 +6,8 @@ import { BYTES_OF, SAMPLE_WRITERS, type WavEncoding } from "./wav-encoding.js";
 /** How a WAV is written. */
 export interface WavForm {
   readonly encoding: WavEncoding;
-  /** The SI value that full scale stands for, above 0; say it to whoever reads the file. */
-  readonly fullScale: number;
+  /** The SI value that full scale stands for, above 0, of all channels or of each; say it to whoever reads the file. */
+  readonly fullScale: number | readonly number[];
 }
 
 const LARGEST_RIFF = 0xffff_ffff;
@@ -57,10 +57,11 @@ function packedSamples(values: readonly Float64Array[], { encoding, fullScale }:
   const view = new DataView(bytes.buffer);
   const write = SAMPLE_WRITERS[encoding];
   for (const [channel, samples] of values.entries()) {
+    const scale = typeof fullScale === "number" ? fullScale : (fullScale[channel] as number);
     for (let k = 0, at = channel * width; k < length; k++, at += width * values.length) {
       const value = samples[k] as number;
       if (!Number.isFinite(value)) return null;
-      write(view, at, value / fullScale);
+      write(view, at, value / scale);
     }
   }
   return bytes;

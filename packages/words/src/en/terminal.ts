@@ -1,4 +1,5 @@
 import type { Terminal } from "../terminal.js";
+import { converting } from "./converting.js";
 import { listening } from "./listening.js";
 import { serving } from "./serving.js";
 
@@ -35,6 +36,7 @@ export const terminal: Terminal = {
       "The ending of the output file, .pdf or .html, says which kind is written.\nExit 0: written. 1: nothing could be answered. 2: bad input or usage.",
     completion: "Completion is for bash.",
   },
+  converting,
   listening,
   serving,
   args: { file: "Case file; - reads standard input", newFile: "Case file to write", typed: "Words typed so far" },

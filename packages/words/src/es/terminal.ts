@@ -1,4 +1,5 @@
 import type { Terminal } from "../terminal.js";
+import { converting } from "./converting.js";
 import { listening } from "./listening.js";
 import { serving } from "./serving.js";
 
@@ -35,6 +36,7 @@ export const terminal: Terminal = {
       "La terminación del fichero de salida, .pdf o .html, dice qué se escribe.\nSalida 0: escrito. 1: no se pudo responder nada. 2: entrada o uso incorrectos.",
     completion: "El completado es para bash.",
   },
+  converting,
   listening,
   serving,
   args: { file: "Caso; - lee la entrada estándar", newFile: "Caso que se escribe", typed: "Palabras escritas hasta ahora" },
