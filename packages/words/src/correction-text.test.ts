@@ -27,4 +27,15 @@ describe("corrections in words", () => {
       '"2.5.1" cannot be read: it has two decimal signs; write wedge=2deg',
     );
   });
+
+  it.each([
+    [8, 3, "moves 8 mm out at most and 3 mm in at most"],
+    [8, 0, "moves out only, by 8 mm at most"],
+    [8, -2, "moves out only, by 8 mm at most"],
+    [-2, 5, "moves in only, by 5 mm at most"],
+  ])("says how far a slip spline moves when it goes out by %s and in by %s", (outMm, inMm, said) => {
+    const { instruction } = correctionText(catalogues.en, SAMPLE_NAMES);
+    const params = { driveline: "rear", section: "front", engagedMm: 60, minimumEngagedMm: 45, outMm, inMm };
+    expect(instruction({ code: "check-slip", params })).toContain(`over all states it ${said}; 60 mm stay engaged`);
+  });
 });

@@ -1,10 +1,16 @@
 import type { BenchVerdict, Verdict } from "@halfturn/engine/analysis";
 import type { RideHeight, WheelSupport } from "@halfturn/engine/gauging";
 import type { JointKind } from "@halfturn/engine/kinematics";
-import type { LimitSource } from "@halfturn/engine/limits";
+import type { LimitSet, LimitSource } from "@halfturn/engine/limits";
 
 /** The steps of the main flow. */
 export type Step = "describe" | "record" | "isolate" | "gauge" | "explain" | "correct" | "prove" | "report";
+
+/** What the limits are called, on a screen as on paper. */
+type LimitNames = { readonly [Name in Exclude<keyof LimitSet, "jointAngle" | "minimumAngle">]: string } & {
+  readonly jointAngle: (kind: string) => string;
+  readonly minimumAngle: (kind: string) => string;
+};
 
 /** Short labels for tables, figures, the report and the terminal. */
 export interface Labels {
@@ -39,6 +45,7 @@ export interface Labels {
   /** "up to 3.00°". */
   readonly upTo: (limit: string) => string;
   readonly limits: string;
+  readonly limitNames: LimitNames;
   readonly limitSource: string;
   /** Set in the case, which gives no source; the key stands there. */
   readonly limitOfCase: (key: string) => string;

@@ -5,12 +5,6 @@ import { limitSourceText } from "./limit-source-text.js";
 
 type Kind = keyof LimitSet["jointAngle"];
 
-/** What the limits are called; short on a screen, fuller on paper. */
-export type LimitNames = { readonly [Name in Exclude<keyof LimitSet, "jointAngle" | "minimumAngle">]: string } & {
-  readonly jointAngle: (kind: string) => string;
-  readonly minimumAngle: (kind: string) => string;
-};
-
 export interface LimitRow {
   readonly name: string;
   readonly value: string;
@@ -18,8 +12,9 @@ export interface LimitRow {
 }
 
 /** Every limit that a verdict on joints of these kinds rests on, in one order wherever it is shown, and where it comes from. */
-export function limitRows(catalogue: Catalogue, limits: LimitSet, kinds: readonly Kind[], names: LimitNames): readonly LimitRow[] {
+export function limitRows(catalogue: Catalogue, limits: LimitSet, kinds: readonly Kind[]): readonly LimitRow[] {
   const { numbers, labels } = catalogue;
+  const names = labels.limitNames;
   const row = (name: string, value: string, { source }: Limit<number>): LimitRow => ({
     name,
     value,

@@ -1,5 +1,5 @@
 import type { ChoiceJson, LimitUseJson, PlanJson } from "@halfturn/casefile";
-import { isOfWhole } from "@halfturn/words";
+import { highestProbabilityText, isOfWhole, probabilityText } from "@halfturn/words";
 import { type CorrectionView, changesText, changeText } from "./correction-view.js";
 import { widthOf } from "./paint.js";
 import { table } from "./table.js";
@@ -79,7 +79,7 @@ const measureText = (choice: ChoiceJson, view: CorrectionView): string => {
 
 /** A chance that leaves the slip spline out of account can only be lower with it. */
 const chanceText = ({ probabilityWithin, probabilityOfLimits }: ChoiceJson, { words: { numbers } }: CorrectionView): string =>
-  probabilityWithin === null ? `≤${numbers.share(probabilityOfLimits)}` : numbers.share(probabilityWithin);
+  probabilityWithin === null ? highestProbabilityText(probabilityOfLimits, numbers) : probabilityText(probabilityWithin, numbers);
 
 /** A margin that a hard limit forbids has no number. */
 const marginText = ({ margin }: ChoiceJson, { words: { numbers, labels } }: CorrectionView): string =>

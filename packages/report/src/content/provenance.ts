@@ -19,11 +19,7 @@ function limitsTable(subjects: readonly Subject[], catalogue: Catalogue, words: 
         { label: catalogue.labels.limit, align: "end", weight: 1.2 },
         { label: catalogue.labels.limitSource, align: "start", weight: 4 },
       ],
-      rows: limitRows(catalogue, limits, kinds, words.limitNames).map(({ name, value, source }) => [
-        { text: name },
-        { text: value },
-        { text: source },
-      ]),
+      rows: limitRows(catalogue, limits, kinds).map(({ name, value, source }) => [{ text: name }, { text: value }, { text: source }]),
       notes: [words.provenance.limitsLead],
     },
   ];

@@ -60,7 +60,7 @@ describe("the section Record", () => {
     const heard = tables(section).at(-1);
     expect(heard?.rows.map((row) => row.map(({ text }) => text))).toEqual([
       ["Propeller shaft", "1", "30.5 to 40.3", "0.980", "57%", "97%"],
-      ["Wheel", "1", "8.0 to 11.0", "not known", "2%", "< 1%"],
+      ["Wheel", "1", "8.0 to 11.0", "not known", "2%", "<\u00a01%"],
     ]);
     expect(heard?.rows[0]?.[3]?.detail).toBe("0.940 to 1.020");
     expect(heard?.notes.join(" ")).toContain("nothing above 250 Hz, so it rules nothing out of: the engine's third order.");

@@ -218,18 +218,6 @@ export const en: ReportWords = {
   },
   limitStated: "stated for this joint in the case",
   limitOf: (joints, source) => `Limit of ${joints}: ${source}.`,
-  limitNames: {
-    jointAcceleration: "Acceleration of a single joint; sets its largest angle",
-    jointAngle: (kind) => `Largest angle, ${kind}`,
-    minimumAngle: (kind) => `Least angle, ${kind}`,
-    equivalentAngle: "Equivalent angle",
-    drivenAccelerationWarn: "Driven end, caution",
-    drivenAccelerationOver: "Driven end, at most",
-    inertiaDrive: "Inertia, drive",
-    inertiaCoast: "Inertia, coast",
-    benchMet: "Bench rule, met",
-    benchAccepted: "Bench rule, acceptable",
-  },
   sureness: {
     zero: "Zero of the gauge",
     heading: (shaft) => `Direction of ${shaft} in plan view`,

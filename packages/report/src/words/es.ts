@@ -222,18 +222,6 @@ export const es: ReportWords = {
   },
   limitStated: "indicado para esta junta en el caso",
   limitOf: (joints, source) => `Límite de ${joints}: ${source}.`,
-  limitNames: {
-    jointAcceleration: "Aceleración de una sola junta; fija su ángulo máximo",
-    jointAngle: (kind) => `Ángulo máximo, ${kind}`,
-    minimumAngle: (kind) => `Ángulo mínimo, ${kind}`,
-    equivalentAngle: "Ángulo equivalente",
-    drivenAccelerationWarn: "Extremo conducido, cuidado",
-    drivenAccelerationOver: "Extremo conducido, máximo",
-    inertiaDrive: "Inercia, en tracción",
-    inertiaCoast: "Inercia, en retención",
-    benchMet: "Regla de banco, cumplida",
-    benchAccepted: "Regla de banco, aceptable",
-  },
   sureness: {
     zero: "Cero del inclinómetro",
     heading: (shaft) => `Dirección de ${shaft} en planta`,

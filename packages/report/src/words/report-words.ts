@@ -1,4 +1,3 @@
-import type { LimitNames } from "@halfturn/words";
 /** Sentences and headings that only the report needs. Numbers arrive as finished text, unit included. */
 /** The sections Correct and Prove; what the terminal says too stands in the catalogue. */
 export interface CorrectionSectionWords {
@@ -208,7 +207,6 @@ export interface ReportWords {
   };
   readonly limitStated: string;
   readonly limitOf: (joints: string, source: string) => string;
-  readonly limitNames: LimitNames;
   readonly sureness: { readonly zero: string; readonly heading: (shaft: string) => string; readonly noBudget: string };
   readonly remarks: {
     readonly lead: string;

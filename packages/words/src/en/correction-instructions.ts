@@ -46,7 +46,7 @@ export const instructions: CorrectionWords["instructions"] = {
   "replace-single-use-fasteners": () =>
     "Replace every fastener that may be used once only: stretch bolts, self-locking nuts, U-bolts, strap bolts.",
   "check-slip": (of) =>
-    `Check the slip spline of ${of.part("section")}: over all states it moves ${of.length("outMm")} ${way(of, "outMm", "out", "in")} at most and ${of.length("inMm")} ${way(of, "inMm", "in", "out")} at most; ${of.length("engagedMm")} stay engaged, at least ${of.length("minimumEngagedMm")} is needed.`,
+    `Check the slip spline of ${of.part("section")}: over all states it ${slipTravel(of)}; ${of.length("engagedMm")} stay engaged, at least ${of.length("minimumEngagedMm")} is needed.`,
   "measure-slip-before-fitting": (of) =>
     `Measure before fitting anything: how far the slip spline of ${of.part("section")} is engaged, how far it must be, and how far it can still be pushed in. Without that nobody knows whether the shaft comes apart or bottoms.`,
   "check-brake-hose": () =>
@@ -65,3 +65,11 @@ export const instructions: CorrectionWords["instructions"] = {
 };
 
 const limitKind = (of: CorrectionReader): keyof typeof limits => of.text("limit") as keyof typeof limits;
+
+/** Nothing is said of a direction in which it does not move; a number below nought means the same. */
+function slipTravel(of: CorrectionReader): string {
+  const [out, into] = [of.length("outMm"), of.length("inMm")];
+  if (of.value("outMm") <= 0 && of.value("inMm") > 0) return `moves in only, by ${into} at most`;
+  if (of.value("inMm") <= 0 && of.value("outMm") > 0) return `moves out only, by ${out} at most`;
+  return `moves ${out} out at most and ${into} in at most`;
+}

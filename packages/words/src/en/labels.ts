@@ -56,6 +56,18 @@ export const labels: Labels = {
   limit: "Limit",
   upTo: (limit) => `up to ${limit}`,
   limits: "Limits",
+  limitNames: {
+    jointAcceleration: "Angular acceleration of one joint, at the highest speed; sets its largest angle",
+    jointAngle: (kind) => `Largest angle, ${kind}`,
+    minimumAngle: (kind) => `Least angle, ${kind}`,
+    equivalentAngle: "Equivalent angle",
+    drivenAccelerationWarn: "Driven end, from here on worth a look",
+    drivenAccelerationOver: "Driven end, at most",
+    inertiaDrive: "Inertia of the sections, on drive",
+    inertiaCoast: "Inertia of the sections, on coast",
+    benchMet: "Bench rule, met up to",
+    benchAccepted: "Bench rule, acceptable up to",
+  },
   limitSource: "Where the limit comes from",
   limitOfCase: (key) => `set in this case, without a source (${key})`,
   limitSources: {

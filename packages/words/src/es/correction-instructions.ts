@@ -46,7 +46,7 @@ export const instructions: CorrectionWords["instructions"] = {
   "replace-single-use-fasteners": () =>
     "Sustituya todo elemento de fijación de un solo uso: tornillos de estiramiento, tuercas autoblocantes, abrazaderas en U, tornillos de brida.",
   "check-slip": (of) =>
-    `Compruebe el estriado deslizante de ${of.part("section")}: en todos los estados se mueve como mucho ${of.length("outMm")} hacia ${way(of, "outMm", "fuera", "dentro")} y ${of.length("inMm")} hacia ${way(of, "inMm", "dentro", "fuera")}; quedan engranados ${of.length("engagedMm")} y hacen falta al menos ${of.length("minimumEngagedMm")}.`,
+    `Compruebe el estriado deslizante de ${of.part("section")}: en todos los estados ${slipTravel(of)}; quedan engranados ${of.length("engagedMm")} y hacen falta al menos ${of.length("minimumEngagedMm")}.`,
   "measure-slip-before-fitting": (of) =>
     `Mida antes de montar nada: cuánto engrana el estriado deslizante de ${of.part("section")}, cuánto debe engranar y cuánto puede entrar todavía. Sin eso nadie sabe si el árbol se sale o hace tope.`,
   "check-brake-hose": () => "Compruebe que latiguillos, tubos y cables del eje llegan sin tensión y no rozan nada, en todo el recorrido.",
@@ -66,3 +66,11 @@ export const instructions: CorrectionWords["instructions"] = {
 };
 
 const limitKind = (of: CorrectionReader): keyof typeof limits => of.text("limit") as keyof typeof limits;
+
+/** Nothing is said of a direction in which it does not move; a number below nought means the same. */
+function slipTravel(of: CorrectionReader): string {
+  const [out, into] = [of.length("outMm"), of.length("inMm")];
+  if (of.value("outMm") <= 0 && of.value("inMm") > 0) return `solo se mueve hacia dentro, como mucho ${into}`;
+  if (of.value("inMm") <= 0 && of.value("outMm") > 0) return `solo se mueve hacia fuera, como mucho ${out}`;
+  return `se mueve como mucho ${out} hacia fuera y ${into} hacia dentro`;
+}

@@ -56,6 +56,18 @@ export const labels: Labels = {
   limit: "Límite",
   upTo: (limit) => `hasta ${limit}`,
   limits: "Límites",
+  limitNames: {
+    jointAcceleration: "Aceleración angular de una junta, a la velocidad más alta; fija su ángulo máximo",
+    jointAngle: (kind) => `Ángulo máximo, ${kind}`,
+    minimumAngle: (kind) => `Ángulo mínimo, ${kind}`,
+    equivalentAngle: "Ángulo equivalente",
+    drivenAccelerationWarn: "Extremo conducido, desde aquí merece atención",
+    drivenAccelerationOver: "Extremo conducido, como máximo",
+    inertiaDrive: "Inercia de los tramos, en tracción",
+    inertiaCoast: "Inercia de los tramos, en retención",
+    benchMet: "Regla de banco, cumplida hasta",
+    benchAccepted: "Regla de banco, aceptable hasta",
+  },
   limitSource: "De dónde viene el límite",
   limitOfCase: (key) => `fijado en este caso, sin fuente (${key})`,
   limitSources: {

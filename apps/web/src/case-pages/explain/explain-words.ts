@@ -1,4 +1,3 @@
-import type { LimitNames } from "@halfturn/words";
 import type { ByLanguage } from "../../words/use-words.js";
 
 export interface ExplainWords {
@@ -9,7 +8,6 @@ export interface ExplainWords {
   readonly drawing: string;
   readonly views: { readonly side: string; readonly scale: string; readonly above: string; readonly phasing: string };
   readonly details: string;
-  readonly limitNames: LimitNames;
   readonly allowed: (least: string, most: string) => string;
   readonly measuredAt: (angle: string) => string;
   readonly atMost: (most: string) => string;
@@ -39,18 +37,6 @@ export const explainWords: ByLanguage<ExplainWords> = {
     drawing: "How it stands",
     views: { side: "Try it", scale: "From the side", above: "From above", phasing: "Phasing" },
     details: "Where the limits come from",
-    limitNames: {
-      jointAcceleration: "Angular acceleration of one joint, at the highest speed",
-      jointAngle: (kind) => `Largest angle, ${kind}`,
-      minimumAngle: (kind) => `Least angle, ${kind}`,
-      equivalentAngle: "Equivalent angle",
-      drivenAccelerationWarn: "Driven end, from here on worth a look",
-      drivenAccelerationOver: "Driven end",
-      inertiaDrive: "Sections, on drive",
-      inertiaCoast: "Sections, on coast",
-      benchMet: "Bench rule, aim",
-      benchAccepted: "Bench rule, accepted",
-    },
     allowed: (least, most) => `may run at ${least} to ${most}`,
     measuredAt: (angle) => `measured ${angle}`,
     atMost: (most) => `may run at up to ${most}`,
@@ -78,18 +64,6 @@ export const explainWords: ByLanguage<ExplainWords> = {
     drawing: "Cómo está",
     views: { side: "Probar", scale: "De lado", above: "Desde arriba", phasing: "Fase" },
     details: "De dónde salen los límites",
-    limitNames: {
-      jointAcceleration: "Aceleración angular de una junta, a la velocidad más alta",
-      jointAngle: (kind) => `Ángulo máximo, ${kind}`,
-      minimumAngle: (kind) => `Ángulo mínimo, ${kind}`,
-      equivalentAngle: "Ángulo equivalente",
-      drivenAccelerationWarn: "Extremo conducido, desde aquí merece atención",
-      drivenAccelerationOver: "Extremo conducido",
-      inertiaDrive: "Tramos, en tracción",
-      inertiaCoast: "Tramos, en retención",
-      benchMet: "Regla de banco, objetivo",
-      benchAccepted: "Regla de banco, aceptado",
-    },
     allowed: (least, most) => `admite de ${least} a ${most}`,
     measuredAt: (angle) => `medido ${angle}`,
     atMost: (most) => `admite hasta ${most}`,

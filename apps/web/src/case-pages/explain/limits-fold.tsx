@@ -9,7 +9,7 @@ import { explainWords } from "./explain-words.js";
 export const LimitsFold = ({ subject: { input, catalogue } }: { readonly subject: Subject }) => {
   const words = useWords(explainWords);
   const kinds = [...new Set(input.driveline.joints.map(({ kind }) => kind))];
-  const rows = limitRows(catalogue, input.limits, kinds, words.limitNames);
+  const rows = limitRows(catalogue, input.limits, kinds);
   return (
     <Fold title={words.details}>
       <ul className={styles.rows}>
