@@ -1,0 +1,61 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { DESK, launch, openDevice } from "./support/device.js";
+import { pathsOf, show } from "./support/pages.js";
+import { openShop, type Shop } from "./support/shop.js";
+
+let shop: Shop;
+let browser: Browser;
+let id: string;
+let own: readonly string[];
+
+beforeAll(async () => {
+  [shop, browser] = await Promise.all([openShop(), launch()]);
+  const document = await shop.add("corrected");
+  ({ id } = document);
+  own = textsOf(document);
+});
+afterAll(async () => {
+  await browser?.close();
+  await shop?.remove();
+});
+
+function textsOf(value: unknown): readonly string[] {
+  if (typeof value === "string") return [value];
+  return typeof value === "object" && value !== null ? Object.values(value).flatMap(textsOf) : [];
+}
+
+const METRIC = /[\d,.]+\s?(?:mm|km\/h|m)(?![\p{L}\d/²])/gu;
+const US = /[\d,.]+\s?(?:in|mph|ft)(?![\p{L}\d/])/gu;
+/** A part that is bought in millimetres says them beside the inches. */
+const BESIDE = /\(-?[\d.,]+ mm\)/g;
+const LONG_MS = 120_000;
+
+test(
+  "in US units no page says a length or a road speed in another unit, in either language",
+  async () => {
+    const metric: string[] = [];
+    let us = 0;
+    for (const language of ["en", "es"] as const) {
+      const { page, context } = await openDevice(browser, shop.address, { units: "us", language, size: DESK });
+      for (const path of pathsOf(id)) {
+        await show(page, path);
+        // Whatever is folded away is read as well.
+        await page.evaluate(() => {
+          for (const fold of document.querySelectorAll("details")) fold.open = true;
+        });
+        const shown = (await page.locator("main").textContent()) ?? "";
+        // What a person wrote stays as it was written.
+        const said = own
+          .reduce((text, written) => (written.length > 3 ? text.replaceAll(written, " ") : text), shown)
+          .replaceAll(BESIDE, "");
+        metric.push(...(said.match(METRIC) ?? []).map((text) => `${language} ${path}: ${text}`));
+        us += (said.match(US) ?? []).length;
+      }
+      await context.close();
+    }
+    expect(metric).toEqual([]);
+    expect(us).toBeGreaterThan(20);
+  },
+  LONG_MS,
+);
