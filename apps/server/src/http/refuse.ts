@@ -70,9 +70,12 @@ export function refuse<Code extends RefusalCode>(
   return problem(c, body, STATUS[code]);
 }
 
+/** What may be over by itself, or once somebody has put a file back. */
+const PASSING: readonly StoreFault["code"][] = ["database-unreachable", "database-busy", "file-missing"];
+
 /** Answers a request that the database failed: 507 for a full disk, 503 where waiting may help. */
 export function refuseForFault(c: Context, { code }: StoreFault): Response {
-  const status = code === "disk-full" ? 507 : code === "database-unreachable" || code === "database-busy" ? 503 : 500;
+  const status = code === "disk-full" ? 507 : PASSING.includes(code) ? 503 : 500;
   if (status === 503) c.header("retry-after", "2");
   return problem(c, { code, path: "", params: {}, message: serverWords[languageOfRequest(c)].faults[code] }, status);
 }

@@ -66,7 +66,8 @@ export const en: ServerWords = {
     "folder-missing": "The folder of the database is not there any more.",
     "not-a-folder": "A file is where the folder of the database should be.",
     "not-a-file": "A link or a folder is where the file of the database should be.",
-    "file-missing": "The file of the database is not there any more.",
+    "file-missing":
+      "The file of the database was deleted or replaced. Nothing was changed; put it back where it was, or start the server again.",
     "file-exists": "There is a file by that name already.",
     "no-permission": "The server may not open its database. Check the permissions of its folder.",
     "database-failed": "The database failed. Nothing was changed; the line in the server's log says more.",

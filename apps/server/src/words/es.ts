@@ -70,7 +70,8 @@ export const es: ServerWords = {
     "folder-missing": "La carpeta de la base de datos ya no está.",
     "not-a-folder": "Hay un archivo donde debería estar la carpeta de la base de datos.",
     "not-a-file": "Hay un enlace o una carpeta donde debería estar el archivo de la base de datos.",
-    "file-missing": "El archivo de la base de datos ya no está.",
+    "file-missing":
+      "El archivo de la base de datos fue borrado o sustituido. No se cambió nada; devuélvalo a su sitio, o arranque otra vez el servidor.",
     "file-exists": "Ya existe un archivo con ese nombre.",
     "no-permission": "El servidor no puede abrir su base de datos. Revise los permisos de su carpeta.",
     "database-failed": "La base de datos falló. No se cambió nada; la línea del registro del servidor dice más.",

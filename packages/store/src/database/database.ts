@@ -14,6 +14,8 @@ export interface Database {
   readonly faultOf: (error: unknown) => StoreFault;
   /** The engine's own check of its files; a sentence of the engine for each thing wrong. */
   readonly ownCheck: () => Promise<readonly string[]>;
+  /** Throws a StoreFault where what is written would go nowhere: into a file that was deleted or replaced while it was open. */
+  readonly checkPlace: () => void;
   /** Copies the database, as it is at one moment, into a new SQLite file. */
   readonly copyTo: (file: string) => Promise<void>;
   readonly close: () => Promise<void>;

@@ -46,6 +46,7 @@ export function openPostgres(address: string): Database {
     search: postgresSearch,
     faultOf: (error) => postgresFault(error, place),
     ownCheck: async () => [],
+    checkPlace: () => undefined,
     copyTo: (file) => copyToSqlite(database, file),
     close: () => db.destroy(),
   };

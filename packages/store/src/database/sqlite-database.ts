@@ -1,6 +1,8 @@
+import { statSync } from "node:fs";
 import BetterSqlite3 from "better-sqlite3";
 import { Kysely, SqliteDialect, sql } from "kysely";
 import { sqliteFault } from "../faults/sqlite-fault.js";
+import { StoreFault } from "../faults/store-fault.js";
 import type { Tables } from "../schema/tables.js";
 import { sqliteSearch } from "../search/sqlite-search.js";
 import type { Database } from "./database.js";
@@ -23,6 +25,7 @@ export function openSqlite(file: string): Database {
       connection.close();
       throw error;
     }
+    const opened = placeOf(file);
     const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: connection }) });
     return {
       engine: "sqlite",
@@ -35,6 +38,9 @@ export function openSqlite(file: string): Database {
         const { rows } = await sql<{ readonly integrity_check: string }>`pragma integrity_check`.execute(db);
         return rows.map((row) => row.integrity_check).filter((line) => line !== "ok");
       },
+      checkPlace: () => {
+        if (placeOf(file) !== opened) throw new StoreFault("file-missing", file);
+      },
       copyTo: async (copy) => {
         await connection.backup(copy);
       },
@@ -43,4 +49,10 @@ export function openSqlite(file: string): Database {
   } catch (error) {
     throw sqliteFault(error, file);
   }
+}
+
+/** Which file it is, whatever its name; null where there is none. With a write-ahead log SQLite itself does not look again. */
+function placeOf(file: string): string | null {
+  const found = statSync(file, { bigint: true, throwIfNoEntry: false });
+  return found === undefined ? null : `${found.dev} ${found.ino}`;
 }

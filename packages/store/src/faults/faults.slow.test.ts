@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, statSync, truncateSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, readFileSync, renameSync, statSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import BetterSqlite3 from "better-sqlite3";
 import { sql } from "kysely";
@@ -16,6 +16,8 @@ const PATIENCE = { timeout: 20_000, interval: 100 };
 
 const folder = temporaryFolder();
 afterAll(folder.remove);
+
+const PICTURE = { name: "a.png", hash: "0".repeat(64), type: "image/png", content: Uint8Array.of(1) } as const;
 
 let files = 0;
 const file = (): string => join(folder.path, `fault-${++files}.sqlite`);
@@ -147,6 +149,22 @@ describe("a disk that does not do its part", () => {
     expect((await store.create(sampleCase("yes"), at(0))).ok).toBe(true);
     await store.close();
   });
+
+  test.each(["deleted", "replaced"])(
+    "a file that is %s while it is open takes no save that would be lost, and goes on once it is back",
+    async (how) => {
+      const place = await filled();
+      const store = await openStore({ file: place });
+      renameSync(place, `${place}.moved`);
+      if (how === "replaced") copyFileSync(`${place}.moved`, place);
+      await expect(store.create(sampleCase("nowhere"), at(0))).rejects.toMatchObject({ code: "file-missing", place });
+      await expect(store.attach("case-1", PICTURE, at(0))).rejects.toMatchObject({ code: "file-missing" });
+      renameSync(`${place}.moved`, place);
+      expect((await store.read("nowhere")).is).toBe("unknown");
+      expect((await store.create(sampleCase("back"), at(1))).ok).toBe(true);
+      await store.close();
+    },
+  );
 
   test("a path that cannot be made is said", async () => {
     const place = file();

@@ -25,7 +25,13 @@ export function sqlCaseStore(database: Database): CaseStore {
     }
   }
   const writing = <Answer>(work: (writing: Writing) => Promise<Answer>): Promise<Answer> =>
-    guarded(() => inTransaction(db, (transaction) => work({ transaction, search })));
+    guarded(() =>
+      inTransaction(db, async (transaction) => {
+        const answer = await work({ transaction, search });
+        database.checkPlace();
+        return answer;
+      }),
+    );
 
   return {
     engine: database.engine,
