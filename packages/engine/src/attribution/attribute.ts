@@ -4,11 +4,11 @@ import type { Attribution } from "./attribution.js";
 import { channelFindings } from "./channel-findings.js";
 import { contributionsOf, probabilitiesOf } from "./contributions.js";
 import type { Evidence } from "./evidence.js";
+import { courseReading, resonancesIn } from "./find-resonances.js";
 import { findingsOf } from "./findings.js";
 import { type FollowedSpeed, followSpeed } from "./follow-speed.js";
 import type { AttributionInput } from "./input.js";
 import { believed, type RunReading, readRun } from "./read-run.js";
-import { passedResonance, type Resonance, ringing } from "./resonance.js";
 import { prepareRun } from "./run.js";
 import { type ChannelCheck, checkChannel } from "./sensor-checks.js";
 import { settleSlip, slipOf } from "./settle-slip.js";
@@ -24,10 +24,11 @@ import { verdictOf } from "./verdict.js";
 export const attribute = (input: AttributionInput, work: PausedWork = {}): Promise<SignalResult<Attribution>> =>
   inPieces(attributionSteps(input), work);
 
-/** Shares of the work: looking at the samples, following the speed, finding what slips. */
+/** Shares of the work: looking at the samples, following the speed, finding what slips, and how orders rise and fall. */
 const CHECKED = 0.1;
 const FOLLOWED = 0.4;
 const SETTLED = 0.1;
+const COURSE = 0.1;
 
 /** The work of `attribute` in pieces of some 20 ms; every `next` yields the share done. */
 export function* attributionSteps(input: AttributionInput): Generator<number, SignalResult<Attribution>> {
@@ -50,14 +51,17 @@ export function* attributionSteps(input: AttributionInput): Generator<number, Si
   const slip = yield* scaledSteps(settleSlip(run.value, input.parts, reference, followed), begun, SETTLED);
   const settled = { ...input, parts: slip.parts };
   const fitting = begun + SETTLED;
-  const share = (1 - fitting) / followed.readings.length;
+  const share = (1 - COURSE - fitting) / followed.readings.length;
   const readings: RunReading[] = [];
   for (const [i, { scale }] of followed.readings.entries())
     readings.push(yield* scaledSteps(readRun(slip.run, settled, followed.angle, scale, slip.coincidences), fitting + i * share, share));
-  return concluded({ input: settled, run: slip.run, followed, readings: readings as [RunReading, ...RunReading[]] }, checks);
+  const [best] = readings as [RunReading, ...RunReading[]];
+  const scale = followed.readings[0]?.scale ?? 1;
+  const course = yield* scaledSteps(courseReading(slip.run, settled, followed.angle, scale, best), 1 - COURSE, COURSE);
+  return concluded({ input: settled, run: slip.run, followed, readings: [best, ...readings.slice(1)] }, course, checks);
 }
 
-function concluded(evidence: Evidence, checks: readonly ChannelCheck[]): SignalResult<Attribution> {
+function concluded(evidence: Evidence, course: RunReading, checks: readonly ChannelCheck[]): SignalResult<Attribution> {
   const { input, run, followed, readings } = evidence;
   const [best] = readings;
   if (believed(input).every((channel) => !((best.fit.squares[channel] as number) > 0)))
@@ -67,14 +71,6 @@ function concluded(evidence: Evidence, checks: readonly ChannelCheck[]): SignalR
   const contributions = contributionsOf(evidence, probabilities, strongest);
   const noneProbability = readings.reduce((sum, { none }, i) => sum + none * (followed.readings[i]?.weight ?? 0), 0);
   const decided = verdictOf(evidence, contributions, noneProbability);
-  const passed: readonly Resonance[] = best.columns.flatMap(({ presence, share }, j): readonly Resonance[] => {
-    const course =
-      presence > SURELY_THERE && share > WORTH_A_WORD
-        ? contributions.find(({ part, order }) => sameLine(best, j, part, order))?.course
-        : null;
-    const frequency = course ? passedResonance(course) : null;
-    return frequency === null ? [] : [{ frequency, excitedBy: "orders", share: null }];
-  });
   const attribution = {
     duration: run.duration,
     rate: input.channels[0]?.samples.rate ?? 0,
@@ -86,21 +82,13 @@ function concluded(evidence: Evidence, checks: readonly ChannelCheck[]): SignalR
     noneProbability,
     ...decided,
     coincidences: best.unparted,
-    resonances: [...ringing(best.fit.residual), ...passed],
+    resonances: resonancesIn(course, strongest),
     angle: followed.angle,
     readings: followed.readings,
     blocks: best.fit.places,
   };
   return signalValue({ ...attribution, findings: [...channelFindings(input, checks), ...findingsOf(evidence, attribution)] });
 }
-
-/** The course of a smaller share is mostly noise. */
-const WORTH_A_WORD = 0.03;
-/** Odds of some 150 to 1. */
-const SURELY_THERE = 5;
-
-const sameLine = ({ columns }: RunReading, j: number, part: string, order: number): boolean =>
-  columns[j]?.column.lines.some((line) => line.part === part && line.order === order) ?? false;
 
 function strongestChannel({ fit }: RunReading, heard: readonly number[]): number {
   const explained = (channel: number): number => (fit.squares[channel] as number) - (fit.residualSquares[channel] as number);

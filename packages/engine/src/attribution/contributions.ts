@@ -57,7 +57,8 @@ function foldOf(line: OrderLine, { input, run }: Evidence): number | null {
   return foldedFrequency(line.perTurn * run.speeds.middle, input.channels[0]?.samples.rate ?? 0);
 }
 
-function courseOf({ fit }: RunReading, j: number, channel: number): CourseOfOrder | null {
+/** How a column went in one channel; null where it showed in no block. */
+export function courseOf({ fit }: RunReading, j: number, channel: number): CourseOfOrder | null {
   const course = fit.columns[j];
   const blocks = course?.blocks[channel];
   if (course === undefined || blocks === undefined || blocks.length === 0) return null;

@@ -1,3 +1,4 @@
+import { transformSize } from "../signal/real-fft.js";
 import type { ShaftAngle } from "../signal/shaft-angle.js";
 import { fitBlock, waveOf } from "./block-fit.js";
 import type { NoisyBlock } from "./line-amplitude.js";
@@ -51,13 +52,13 @@ export interface ResidualCourse {
   readonly speedRatio: number;
 }
 
-/** Cells of the residual's power against frequency. */
-const CELLS = 400;
+/** Cells of the residual's power against frequency, at most. */
+const MOST_CELLS = 400;
 /** Nearer than this many lines, a folded order and a column are one. */
 const HIDDEN = 2;
 
 /**
- * Fits all columns in each of `count` blocks of equal turns; yields the share done. Holds one block, and a few numbers of each.
+ * Fits all columns in each of `count` blocks of equal turns, or in every so-manieth of them; yields the share done. Holds one block, and a few numbers of each.
  * factor: by which all columns lie higher than their place (see Reading).
  */
 export function* fitRun(
@@ -67,6 +68,7 @@ export function* fitRun(
   folding: readonly FitColumn[],
   count: number,
   factor: number,
+  every = 1,
 ): Generator<number, RunFit> {
   const edges = blockEdges(run, angle, count);
   const powerOf = residualPowers(run.rate);
@@ -76,9 +78,9 @@ export function* fitRun(
   const squares = run.readers.map(() => 0);
   const residualSquares = run.readers.map(() => 0);
   const middle = medianSpeed(run, angle, edges);
-  const cells = { spacing: run.rate / 2 / CELLS, slower: new Float64Array(CELLS), faster: new Float64Array(CELLS) };
-  const counts = { slower: new Float64Array(CELLS), faster: new Float64Array(CELLS) };
-  for (let block = 0; block < count; block++) {
+  const cells = emptyCells(run.rate, edges);
+  const counts = { slower: new Float64Array(cells.slower.length), faster: new Float64Array(cells.slower.length) };
+  for (let block = 0; block < count; block += every) {
     const [from, to] = [edges[block] as number, edges[block + 1] as number];
     const angles = anglesOf(run, angle, from, to);
     const turns = speedEnds(angles, run.rate);
@@ -111,11 +113,18 @@ export function* fitRun(
       course.places.push(block);
     }
     places.push({ time: (run.readers[0]?.start ?? 0) + (from + to - 1) / 2 / run.rate, turnsPerSecond: turns.middle });
-    yield (block + 1) / count;
+    yield Math.min(1, (block + every) / count);
   }
   for (const half of ["slower", "faster"] as const)
-    for (let k = 0; k < CELLS; k++) cells[half][k] = (cells[half][k] as number) / Math.max(1, counts[half][k] as number);
+    for (let k = 0; k < cells[half].length; k++) cells[half][k] = (cells[half][k] as number) / Math.max(1, counts[half][k] as number);
   return { columns: courses, folded, places, squares, residualSquares, residual: { ...cells, speedRatio: ratioOfHalves(places, middle) } };
+}
+
+/** No narrower than the lines of the shortest block lie apart: a cell between two lines would be empty, and everything stands out of nothing. */
+function emptyCells(rate: number, edges: readonly number[]): Omit<ResidualCourse, "speedRatio"> {
+  const shortest = Math.min(...edges.slice(1).map((to, i) => to - (edges[i] as number)));
+  const count = Math.max(1, Math.min(MOST_CELLS, transformSize(shortest) / 2));
+  return { spacing: rate / 2 / count, slower: new Float64Array(count), faster: new Float64Array(count) };
 }
 
 function ratioOfHalves(places: readonly BlockPlace[], middle: number): number {
@@ -203,7 +212,8 @@ function medianSpeed(run: Run, angle: ShaftAngle, edges: readonly number[]): num
 function gather(power: ResidualPower, scale: number, spacing: number, cells: Float64Array, counts: Float64Array): void {
   if (!(scale > 0)) return;
   for (let k = 1; k < power.variance.length; k++) {
-    const cell = Math.min(CELLS - 1, Math.floor((k * power.spacing) / spacing));
+    // The rounding of a quotient must not leave a cell empty.
+    const cell = Math.min(cells.length - 1, Math.floor((k * power.spacing) / spacing + 1e-9));
     cells[cell] = (cells[cell] as number) + (power.variance[k] as number) / scale;
     counts[cell] = (counts[cell] as number) + 1;
   }

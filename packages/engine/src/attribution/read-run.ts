@@ -5,7 +5,7 @@ import { fitRun, type RunFit } from "./fit-run.js";
 import type { AttributionInput } from "./input.js";
 import { type MeanSquare, meanSquareOf, type NoisyBlock } from "./line-amplitude.js";
 import { type FitColumn, fitColumns, type OrderLine } from "./order-lines.js";
-import { planBlocks, type Run } from "./run.js";
+import { type BlockPlan, planBlocks, type Run } from "./run.js";
 
 /** A column with what was found of it. */
 export interface MeasuredColumn {
@@ -39,25 +39,30 @@ export interface RunReading {
   readonly unexplainedShare: number;
 }
 
-/** Fits a run at one factor of its speed and weighs its columns; yields the share done. open: pairs of orders that stay open whatever the fit says. */
+/**
+ * Fits a run at one factor of its speed and weighs its columns; yields the share done. open: pairs of orders that stay open whatever the fit says. plan: how the run
+ * is cut up, if not so that most orders can be parted.
+ */
 export function* readRun(
   run: Run,
   input: AttributionInput,
   angle: ShaftAngle,
   scale: number,
   open: readonly Coincidence[],
+  plan: BlockPlan = planBlocks(run, input.parts, input.reference.looseness),
 ): Generator<number, RunReading> {
-  const { reference, parts, filter } = input;
-  const { blocks, unparted } = planBlocks(run, parts, reference.looseness);
+  const { reference, filter } = input;
+  const { blocks, unparted, every = 1 } = plan;
   const seen = run.lines.filter(({ observable }) => observable);
   const turns = (run.wheelTurns * reference.perWheelTurn) / blocks;
   const columns = fitColumns(seen, turns);
   const above = filter === null ? run.lines.filter((line) => !line.observable && foldsBack(line, run, input)) : [];
   const folding = fitColumns(above, turns);
-  const fit = yield* fitRun(run, angle, columns, folding, blocks, scale);
+  const fit = yield* fitRun(run, angle, columns, folding, blocks, scale, every);
+  const part = fit.places.length / blocks;
   const heard = believed(input);
   const folded = fit.folded.map((course): MeasuredFold => {
-    const evidence = evidenceOf(course.blocks.map(squareOrNull), fit, run, blocks, heard);
+    const evidence = evidenceOf(course.blocks.map(squareOrNull), fit, part * run.count, heard);
     const frequency = course.frequencies.reduce((sum, f) => sum + f / course.frequencies.length, 0);
     return { lines: course.column.lines, share: evidence.share, presence: evidence.noiseUnits > 0 ? presence(evidence) : 0, frequency };
   });
@@ -66,7 +71,7 @@ export function* readRun(
     const course = fit.columns[j];
     const meanSquares =
       course?.blocks.map((noisy) => squareOrNull(noisy.filter((_, i) => !overlaid.has(course.places[i] as number)))) ?? [];
-    return { column, meanSquares, evidence: evidenceOf(meanSquares, fit, run, blocks, heard) };
+    return { column, meanSquares, evidence: evidenceOf(meanSquares, fit, part * run.count, heard) };
   });
   const chances: CauseProbabilities = causeProbabilities(measured.map(({ evidence }) => evidence));
   return {
@@ -114,20 +119,14 @@ const meanOver = (channels: readonly number[], value: (channel: number) => numbe
 const ALIKE = 0.1;
 
 /** Shares are of each channel's own sum of squares, and the channels count alike. */
-function evidenceOf(
-  meanSquares: readonly (MeanSquare | null)[],
-  fit: RunFit,
-  run: Run,
-  blocks: number,
-  heard: readonly number[],
-): OrderEvidence {
+function evidenceOf(meanSquares: readonly (MeanSquare | null)[], fit: RunFit, samples: number, heard: readonly number[]): OrderEvidence {
   let [share, variance, noiseUnits, count, freedom] = [0, 0, 0, 0, 0];
   for (const channel of heard) {
     const found = meanSquares[channel];
     const total = fit.squares[channel] as number;
     if (!found || !(total > 0)) continue;
     // A block in which the order does not show has none of its energy.
-    const toShare = ((run.count / 2) * (found.blocks / blocks)) / total / heard.length;
+    const toShare = ((samples / 2) * (found.blocks / fit.places.length)) / total / heard.length;
     share += found.value * toShare;
     variance += (found.u * toShare) ** 2;
     noiseUnits += found.noiseUnits;

@@ -82,6 +82,8 @@ function speedRange(angle: ShaftAngle): SpeedRange {
 /** How a run is cut up. */
 export interface BlockPlan {
   readonly blocks: number;
+  /** Every so-manieth block is looked at; each when left out. */
+  readonly every?: number;
   /** Pairs of observable orders that one block cannot part. */
   readonly unparted: readonly Coincidence[];
 }
@@ -92,16 +94,27 @@ const MOST_TURNS = 200;
 /** A followed speed is not good enough to hold a phase longer than this (common practice, no source). */
 const MOST_TURNS_LOOSE = 24;
 
+const seenIn = ({ lines }: Run): readonly OrderLine[] => lines.filter(({ observable }) => observable);
+
+/** Blocks that a fit of all orders has samples for. */
+const roomFor = (run: Run): number => Math.floor(run.count / (2 * SAMPLES_PER_UNKNOWN * (2 + 2 * seenIn(run).length)));
+
+/** The shortest blocks there are, `most` of them spread over the run: they part fewer orders, and show how those together rise and fall. */
+export function shortestBlocks(run: Run, most: number): BlockPlan {
+  const blocks = Math.max(1, Math.min(roomFor(run), Math.floor(run.wheelTurns / LEAST_TURNS)));
+  return { blocks, unparted: [], every: Math.ceil(blocks / most) };
+}
+
 /** As many blocks as part no fewer pairs than the longest block would; amplitudes are then followed as closely as can be. */
-export function planBlocks({ wheelTurns, lines, count }: Run, parts: readonly RotatingPart[], looseness: number): BlockPlan {
+export function planBlocks(run: Run, parts: readonly RotatingPart[], looseness: number): BlockPlan {
+  const { wheelTurns } = run;
   const longest = Math.min(wheelTurns, looseness > 0 ? MOST_TURNS_LOOSE : MOST_TURNS);
-  const seen = lines.filter(({ observable }) => observable);
+  const seen = seenIn(run);
   const unpartedBy = (turns: number): readonly Coincidence[] =>
     coincidences(parts, turns).filter((pair) => [pair.first, pair.second].every((end) => seen.some((line) => sameOrder(line, end))));
   const unavoidable = unpartedBy(longest).length;
-  const roomFor = Math.floor(count / (2 * SAMPLES_PER_UNKNOWN * (2 + 2 * seen.length)));
   let turns = Math.min(LEAST_TURNS, longest);
   while (turns < longest && unpartedBy(turns).length > unavoidable) turns = Math.min(longest, turns * 1.1);
-  const blocks = Math.max(1, Math.min(roomFor, Math.floor(wheelTurns / turns)));
+  const blocks = Math.max(1, Math.min(roomFor(run), Math.floor(wheelTurns / turns)));
   return { blocks, unparted: unpartedBy(wheelTurns / blocks) };
 }
