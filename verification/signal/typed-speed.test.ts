@@ -11,7 +11,7 @@ const RUNS = 100;
 const [READ_WRONG, WANDERED, ALLOWED] = [0.04, 0.02, 0.065];
 const NAMED = 0.95;
 
-test(`of ${RUNS} drives of a minute whose speed was read once off the speedometer the right order is named`, () => {
+test(`of ${RUNS} drives of a minute whose speed was read once off the speedometer the right order is named`, { timeout: 180_000 }, () => {
   const uniform = uniformDeviates(5);
   let [apart, right, misnamed] = [0, 0, 0];
   for (let seed = 0; seed < RUNS; seed++) {
