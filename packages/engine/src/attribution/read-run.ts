@@ -2,6 +2,7 @@ import type { Coincidence } from "../orders/index.js";
 import type { ShaftAngle } from "../signal/shaft-angle.js";
 import { type CauseProbabilities, causeProbabilities, type OrderEvidence, presence } from "./cause-probabilities.js";
 import { fitRun, type RunFit } from "./fit-run.js";
+import { foldShadows } from "./fold-shadow.js";
 import type { AttributionInput } from "./input.js";
 import { type MeanSquare, meanSquareOf, type NoisyBlock } from "./line-amplitude.js";
 import { type FitColumn, fitColumns, type OrderLine } from "./order-lines.js";
@@ -18,6 +19,8 @@ export interface MeasuredColumn {
   /** Logarithm of the odds that it is there. */
   readonly presence: number;
   readonly probability: number;
+  /** Where the speed is known loosely: orders above half the rate that may lie on it, and the odds that it is there by the blocks in which none can; null where none may. */
+  readonly shadow: { readonly lines: readonly OrderLine[]; readonly presence: number } | null;
 }
 
 /** Orders above half the rate that fall together, as it was found where it folds to. */
@@ -73,6 +76,19 @@ export function* readRun(
       course?.blocks.map((noisy) => squareOrNull(noisy.filter((_, i) => !overlaid.has(course.places[i] as number)))) ?? [];
     return { column, meanSquares, evidence: evidenceOf(meanSquares, fit, part * run.count, heard) };
   });
+  const known = { rate: input.channels[0]?.samples.rate ?? 0, scale, seconds: run.duration / blocks };
+  const shadowOn = (column: FitColumn, j: number): MeasuredColumn["shadow"] => {
+    const shadows = reference.looseness > 0 ? foldShadows(fit, column, reference, known) : [];
+    if (shadows.length === 0) return null;
+    const course = fit.columns[j];
+    const hidden = (place: number): boolean => shadows.some(({ blocks: own }) => own.has(place));
+    const free = course?.blocks.map((noisy) => squareOrNull(noisy.filter((_, i) => !hidden(course.places[i] as number)))) ?? [];
+    const evidence = evidenceOf(free, fit, part * run.count, heard);
+    return {
+      lines: shadows.flatMap(({ fold }) => fit.folded[fold]?.column.lines ?? []),
+      presence: evidence.noiseUnits > 0 ? presence(evidence) : 0,
+    };
+  };
   const chances: CauseProbabilities = causeProbabilities(measured.map(({ evidence }) => evidence));
   return {
     fit,
@@ -83,6 +99,7 @@ export function* readRun(
       u: evidence.u,
       presence: presence(evidence),
       probability: chances.orders[j] as number,
+      shadow: shadowOn(column, j),
     })),
     folded,
     none: chances.none,

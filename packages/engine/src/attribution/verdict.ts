@@ -35,6 +35,7 @@ export function verdictOf(
   const other = tops.slice(1).filter((line): line is PartOrderName => line !== undefined && group.every((one) => !sameOrder(one, line)));
   const alone = probabilityOf(contributions, first) ?? 0;
   const shadow = shadowOf(best, first);
+  const reached = best.columns[columnOf(best, first)]?.shadow ?? null;
   const ownShare = best.columns[columnOf(best, first)]?.share ?? 0;
   const louder = best.folded.filter(({ presence, share }) => presence > SURELY && share > LOUD * ownShare);
   if (louder.length > 0)
@@ -43,6 +44,7 @@ export function verdictOf(
       louder.flatMap(({ lines }) => lines),
     );
   if (ownShare < TOO_LITTLE) return abstain("too-little", [first]);
+  if (reached !== null && reached.presence <= SURELY) return abstain("fold-back", [first, ...reached.lines]);
   if (group.length > 1 && together > LIKELY) return abstain("coincidence", group);
   if (alone > LIKELY && shadow.length === 0)
     return { verdict: { part: first.part, order: first.order, probability: alone }, abstained: null };
