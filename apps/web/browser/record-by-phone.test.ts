@@ -1,7 +1,11 @@
+import { readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { findBrowser, openDevice, PHONE } from "./support/device.js";
 import { openShop, type Shop } from "./support/shop.js";
+
+/** Of four seconds one may be lost, and the pauses of a page's timer wander. */
+const WITHOUT_LAST_SECOND = 0.6;
 
 let shop: Shop;
 let browser: Browser;
@@ -68,5 +72,58 @@ test("the microphone is recorded by a worklet of our own under the app's securit
   const clock = page.getByText(/samples per second, .* s\. /);
   await clock.waitFor();
   expect(Number.parseFloat(((await clock.textContent()) ?? "").replace(",", ""))).toBeLessThanOrEqual(2100);
+  expect(faults).toEqual([]);
+});
+
+/** Moves the device for a while, some 50 times a second; says how often. */
+const move = (page: Page, ms: number): Promise<number> =>
+  page.evaluate(async (during) => {
+    const began = performance.now();
+    let count = 0;
+    while (performance.now() - began < during) {
+      dispatchEvent(new DeviceMotionEvent("devicemotion", { accelerationIncludingGravity: { x: 0, y: 0, z: 9.8 + Math.random() } }));
+      count++;
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
+    return count;
+  }, ms);
+
+/** The rows of a saved table, without its heads. */
+async function savedRows(page: Page): Promise<number> {
+  const saved = page.waitForEvent("download");
+  await button(page, "Save as a file").tap();
+  const lines = readFileSync(await (await saved).path(), "utf8")
+    .trimEnd()
+    .split("\n");
+  return lines.length - 1;
+}
+
+test("a reload in the middle of a recording costs its last second at most, and leaving the page costs nothing", async () => {
+  const { page, id, faults } = await openRecord("corrected");
+  await button(page, "Record its motion").tap();
+  await page.getByText(/^Recording: /).waitFor();
+  const before = await move(page, 4000);
+  await page.reload();
+  await page.getByText(/was broken off. What there is of it was kept/).waitFor();
+  await button(page, "Make it a recording").tap();
+  await page.getByRole("heading", { name: /^road-test-.*\.csv$/ }).waitFor();
+  const rows = await savedRows(page);
+  expect(rows).toBeGreaterThan(before * WITHOUT_LAST_SECOND);
+  expect(rows).toBeLessThanOrEqual(before);
+  expect(await page.getByText(/was broken off/).count()).toBe(0);
+  // Once more, and away to another step while it runs.
+  await button(page, "Record its motion").tap();
+  await page.getByText(/^Recording: /).waitFor();
+  await move(page, 1500);
+  await page.getByRole("link", { name: /Describe/ }).tap();
+  await page.waitForURL(/\/describe$/);
+  await page.goto(`/cases/${id}/record`);
+  await page.getByText(/was broken off/).waitFor();
+  await button(page, "Delete").first().tap();
+  await button(page, "Delete what there is of it").tap();
+  await page.getByText(/was broken off/).waitFor({ state: "detached" });
+  await page.reload();
+  await button(page, "Record its motion").waitFor();
+  expect(await page.getByText(/was broken off/).count()).toBe(0);
   expect(faults).toEqual([]);
 });

@@ -21,6 +21,11 @@ afterAll(async () => {
 
 const SHAFT = { part: "propeller-shaft", order: 1, amplitude: 1 } as const;
 
+/** Long enough that naming the part takes seconds. */
+const LONG_S = 900;
+/** The page answers at once; a loaded machine takes about this long to draw it. */
+const STOPS_WITHIN_MS = 1000;
+
 const openRecord = async (page: Page, id: string): Promise<void> => {
   await page.goto(`/cases/${id}/record`);
   await page.getByRole("heading", { name: "What turns at that speed" }).waitFor();
@@ -101,6 +106,42 @@ test("without a recording three taps say what lies at a frequency", async () => 
   await page.getByLabel("Frequency in Hz, if it is known").fill(String(rate));
   await page.getByText(/at 100 km\/h can be:/).waitFor();
   await page.getByText("The propeller shaft's first order", { exact: true }).waitFor();
+});
+
+test("a file is dropped on the page, and a long search is stopped and started again", async () => {
+  const document = await shop.add("three-piece");
+  const { page, faults } = await openDevice(browser, shop.address, { size: DESK });
+  await openRecord(page, document.id);
+  const gearDriven = document.complaint?.gear ?? "1";
+  const { name, mimeType, buffer } = await asFile(madeUpDrive(document, { gear: gearDriven, shakes: SHAFT, seconds: LONG_S }), "long.wav");
+  const transfer = await page.evaluateHandle(
+    ({ base64, type, called }) => {
+      const carried = new DataTransfer();
+      carried.items.add(new File([Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))], called, { type }));
+      return carried;
+    },
+    { base64: buffer.toString("base64"), type: mimeType, called: name },
+  );
+  const place = page.getByText("WAV, CSV, TSV or UFF. It can also be dropped here.");
+  await place.dispatchEvent("dragover", { dataTransfer: transfer });
+  await place.dispatchEvent("drop", { dataTransfer: transfer });
+  await page.getByRole("heading", { name: "long.wav" }).waitFor();
+  await page.getByText("400 samples per second").waitFor();
+  await page.getByText("The vibration itself").click();
+  await page.getByRole("button", { name: "Name the part" }).click();
+  const cancel = page.getByRole("button", { name: "Cancel" });
+  await cancel.click();
+  const stopped = performance.now();
+  await page.getByRole("button", { name: "Name the part" }).waitFor();
+  expect(performance.now() - stopped).toBeLessThan(STOPS_WITHIN_MS);
+  expect(await cancel.count()).toBe(0);
+  // Nothing comes after all: what was stopped is not shown a while later.
+  await page.waitForTimeout(3000);
+  expect(await page.getByRole("heading", { name: "What the vibration follows" }).count()).toBe(0);
+  // The worker is free for the next one.
+  await page.getByRole("button", { name: "Name the part" }).click();
+  await page.getByText(/^Listening: [1-9]/).waitFor();
+  expect(faults).toEqual([]);
 });
 
 test("what is no recording is refused in words, and nothing else is lost", async () => {

@@ -11,12 +11,14 @@ export interface MadeUpDrive {
   readonly gear: string;
   /** What shakes, and how hard at the speed of the complaint, m/s^2. */
   readonly shakes: { readonly part: string; readonly order: number; readonly amplitude: number };
+  /** How long it takes; half a minute when left out. */
+  readonly seconds?: number;
 }
 
 const channel = (id: string, quantity: Channel["quantity"]): Channel => ({ id, name: id, unit: null, quantity, fullScale: null });
 
 /** A drive of a case's vehicle through its complaint, as a sensor and a speed log keep it: two axes on one clock, the speed on its own. */
-export function madeUpDrive(document: Case, { gear, shakes }: MadeUpDrive): Recording {
+export function madeUpDrive(document: Case, { gear, shakes, seconds = 30 }: MadeUpDrive): Recording {
   const speed = toSi(SPEED_KMH, "km/h");
   const found = toPowertrain(document, { gear, speed });
   if (!found.ok) throw new Error("the case lacks what turns");
@@ -24,7 +26,7 @@ export function madeUpDrive(document: Case, { gear, shakes }: MadeUpDrive): Reco
     seed: 11,
     parts: rotatingParts(found.powertrain, speed),
     circumference: found.powertrain.circumference.value,
-    profile: { times: [0, 15, 30], speeds: [20, 26, 22] },
+    profile: { times: [0, seconds / 2, seconds], speeds: [20, 26, 22] },
     sources: [{ kind: "harmonic", speedPower: 0, phase: 0.4, gains: [0.3, 1], ...shakes }],
     referenceSpeed: 23,
     roadNoise: 0.3,

@@ -34,13 +34,19 @@ type Numbers = Readonly<Record<string, number>>;
 interface Partly {
   readonly numbers: Numbers;
   readonly was: Numbers | null;
+  /** What the group said besides: it goes back into the case with the numbers. */
+  readonly rest: Readonly<Record<string, unknown>>;
 }
 
 const isNumbers = (value: unknown): value is Numbers =>
   typeof value === "object" && value !== null && Object.values(value).every((one) => typeof one === "number");
 
 const isPartly = (value: unknown): value is Partly =>
-  hasKeys(value, "numbers", "was") && isNumbers(value.numbers) && (value.was === null || isNumbers(value.was));
+  hasKeys(value, "numbers", "was", "rest") &&
+  isNumbers(value.numbers) &&
+  (value.was === null || isNumbers(value.was)) &&
+  typeof value.rest === "object" &&
+  value.rest !== null;
 
 /** Numbers that only say something together: they go into the case once all of them are there, and none is made up for the others. */
 export function TogetherFields<Key extends string>({ part, fields, value, onChange }: TogetherFieldsProps<Key>) {
@@ -60,10 +66,12 @@ export function TogetherFields<Key extends string>({ part, fields, value, onChan
   const put = (next: Numbers, was: Numbers | null): void => {
     if (fields.every(({ key }) => next[key] !== undefined)) {
       keepPartly(null);
-      onChange(next as { readonly [K in Key]: number });
+      onChange({ ...partly?.rest, ...next } as { readonly [K in Key]: number });
       return;
     }
-    keepPartly(Object.keys(next).length === 0 ? null : { numbers: next, was });
+    const asked: readonly string[] = fields.map(({ key }) => key);
+    const rest = value ? Object.fromEntries(Object.entries(value).filter(([key]) => !asked.includes(key))) : (partly?.rest ?? {});
+    keepPartly(Object.keys(next).length === 0 ? null : { numbers: next, was, rest });
     if (inCase) onChange(null);
   };
   const change = (key: Key, amount: number | null): void => {

@@ -43,12 +43,18 @@ export function useHearing(): Hearing {
     const own = new AbortController();
     running.current = own;
     setProgress(0);
-    hearRecording(request, { signal: own.signal, onProgress: setProgress })
+    // Word of how far it is may come after the answer itself.
+    const onProgress = (share: number): void => {
+      if (running.current === own) setProgress(share);
+    };
+    hearRecording(request, { signal: own.signal, onProgress })
       .then(setResult, (reason: unknown) => {
         if (!own.signal.aborted) throw reason;
       })
       .finally(() => {
-        if (running.current === own) setProgress(null);
+        if (running.current !== own) return;
+        running.current = null;
+        setProgress(null);
       });
   };
   useEffect(() => () => running.current?.abort(), []);

@@ -1,0 +1,129 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { accessibilityFaults } from "./support/check-page.js";
+import { DESK, launch, openDevice, PHONE } from "./support/device.js";
+import { openShop, type Shop } from "./support/shop.js";
+
+let shop: Shop;
+let browser: Browser;
+
+beforeAll(async () => {
+  [shop, browser] = await Promise.all([openShop(), launch()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await shop?.remove();
+});
+
+const length = (page: Page) => page.getByLabel("Length, joint centre to joint centre").first();
+const open = (page: Page, fold: string) => page.locator("summary").filter({ hasText: fold }).first().click();
+const lengthInShop = async (id: string) => (await shop.read(id)).drivelines[0]?.sections[0]?.lengthMm;
+
+/** To another step and back, by the steps themselves. */
+async function lookAway(page: Page): Promise<void> {
+  await page.getByRole("link", { name: /Explain/ }).click();
+  await page.waitForURL(/\/explain$/);
+  await page.getByRole("link", { name: /Describe/ }).click();
+  await page.waitForURL(/\/describe$/);
+}
+
+async function describe(example: string, size: typeof PHONE | typeof DESK = DESK) {
+  const document = await shop.add(example);
+  const device = await openDevice(browser, shop.address, { size });
+  await device.page.goto(`/cases/${document.id}/describe`);
+  await length(device.page).waitFor();
+  return { ...device, id: document.id, before: document.drivelines[0]?.sections[0]?.lengthMm };
+}
+
+test("a number that cannot be kept yet is there after a look at another page and after a reload, with what to do about it", async () => {
+  const { page, id, before, faults } = await describe("two-piece");
+  await length(page).fill("11 bananas");
+  await page.getByText(/Type a number such as/).waitFor();
+  await lookAway(page);
+  expect(await length(page).inputValue()).toBe("11 bananas");
+  await page.reload();
+  await page.getByText(/Type a number such as/).waitFor();
+  expect(await length(page).inputValue()).toBe("11 bananas");
+  expect(await lengthInShop(id)).toBe(before);
+  // Out of its bounds: the message names the field and says what to do.
+  await length(page).fill("3");
+  await page
+    .getByText("Length, joint centre to joint centre: it has to be at least 20 mm and at most 20000 mm. Look at the number")
+    .waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  // Kept at last, it is no draft any more.
+  await length(page).fill("1190");
+  await expect.poll(() => lengthInShop(id), { timeout: 5000 }).toBe(1190);
+  await page.reload();
+  await length(page).waitFor();
+  expect(await length(page).inputValue()).toBe("1190");
+  expect(faults).toEqual([]);
+});
+
+test("a value from another device counts, and what was typed stands beside it until somebody chose", async () => {
+  const { page, id } = await describe("corrected");
+  const other = await openDevice(browser, shop.address, { size: DESK });
+  await other.page.goto(`/cases/${id}/describe`);
+  await length(page).fill("1200x");
+  await page.getByRole("link", { name: /Explain/ }).click();
+  await length(other.page).fill("1201");
+  await expect.poll(() => lengthInShop(id), { timeout: 5000 }).toBe(1201);
+  await page.getByRole("link", { name: /Describe/ }).click();
+  await page.getByText("Typed here before and not kept: “1200x”.").waitFor();
+  expect(await length(page).inputValue()).toBe("1201");
+  await page.getByRole("button", { name: "Put it back" }).click();
+  expect(await length(page).inputValue()).toBe("1200x");
+  await length(page).fill("1203x");
+  await length(other.page).fill("1202");
+  await page.getByText("Typed here before and not kept: “1203x”.").waitFor();
+  await page.getByRole("button", { name: "Forget it" }).click();
+  expect(await length(page).inputValue()).toBe("1202");
+  await page.reload();
+  await length(page).waitFor();
+  expect(await length(page).inputValue()).toBe("1202");
+});
+
+test("an undo takes what was typed after it as well", async () => {
+  const { page, before } = await describe("one-piece");
+  await length(page).fill("1499");
+  await length(page).fill("1499x");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(() => length(page).inputValue()).toBe(String(before));
+  expect(await page.getByText("Typed here before").count()).toBe(0);
+});
+
+test("one of two numbers that go together waits for the other, over a reload, and both go into the case", async () => {
+  const document = await shop.add("four-wheel-drive");
+  const { page } = await openDevice(browser, shop.address, { size: DESK });
+  await page.goto(`/cases/${document.id}/describe`);
+  await open(page, "Tube and slip spline");
+  const [outer, wall] = [page.getByLabel("Outer diameter").first(), page.getByLabel("Wall").first()];
+  await wall.fill("");
+  await outer.fill("70");
+  await page.getByText("These go together").waitFor();
+  await page.reload();
+  await open(page, "Tube and slip spline");
+  expect([await outer.inputValue(), await wall.inputValue()]).toEqual(["70", ""]);
+  await wall.fill("36");
+  await page.getByText("Wall: it has to be more than 0 mm and at most 20000 mm and less than 35 mm.").waitFor();
+  await wall.fill("2.1");
+  await expect
+    .poll(async () => (await shop.read(document.id)).drivelines[0]?.sections[0]?.tube, { timeout: 5000 })
+    .toEqual({ outerDiameterMm: 70, wallMm: 2.1, material: "steel" });
+});
+
+test("a browser that refuses its storage keeps what was typed over a change of page, without a word", async () => {
+  const { page, faults } = await describe("three-piece", PHONE);
+  await page.addInitScript(() => {
+    Object.defineProperty(window, "sessionStorage", {
+      get: () => {
+        throw new DOMException("refused", "SecurityError");
+      },
+    });
+  });
+  await page.reload();
+  await length(page).fill("12..");
+  await lookAway(page);
+  expect(await length(page).inputValue()).toBe("12..");
+  expect(faults).toEqual([]);
+});
