@@ -31,17 +31,18 @@ export interface Shop {
 export interface ShopSettings {
   /** A build of the app other than the one that is tested. */
   readonly web?: string;
+  /** Whether it starts with the invented cases of an empty shop; it starts with none unless this is said. */
+  readonly demo?: boolean;
 }
 
-export async function openShop({ web = WEB }: ShopSettings = {}): Promise<Shop> {
+export async function openShop({ web = WEB, demo = false }: ShopSettings = {}): Promise<Shop> {
   const folder = mkdtempSync(join(tmpdir(), "halfturn-browser-"));
   let child: ChildProcess | null = null;
   let address = "";
   const start = async (): Promise<void> => {
     const port = address === "" ? "0" : new URL(address).port;
-    child = spawn(process.execPath, [PROGRAM, "serve", "--port", port, "--data", folder, "--web", web, "--no-demo"], {
-      stdio: ["ignore", "pipe", "ignore"],
-    });
+    const args = [PROGRAM, "serve", "--port", port, "--data", folder, "--web", web, ...(demo ? [] : ["--no-demo"])];
+    child = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "ignore"] });
     address = await addressOf(child);
   };
   const stop = async (): Promise<void> => {
