@@ -5,7 +5,7 @@ import { bundleAssets } from "./bundle-assets.mjs";
 import { cliBundle, cliEntry, inRoot, root } from "./paths.mjs";
 
 // Packages with native binaries cannot live inside a bundle; they stay beside it in node_modules.
-const EXTERNAL = ["@myriaddreamin/*", "better-sqlite3", "pg"];
+const EXTERNAL = ["@myriaddreamin/*", "better-sqlite3", "pg", "playwright-core"];
 
 // Libraries in CommonJS expect a `require` for Node's own modules.
 const REQUIRE_BANNER = `import { createRequire as createBundleRequire } from "node:module"; const require = createBundleRequire(import.meta.url);`;

@@ -1,9 +1,33 @@
+import { transformAsync } from "@babel/core";
 import react from "@vitejs/plugin-react";
-import { defineConfig } from "vite";
+import compiler from "babel-plugin-react-compiler";
+import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 
 /** Larger than any piece of the app: a piece that were left out would be missed without a network. */
 const LARGEST_PIECE_BYTES = 5_000_000;
+
+const SOURCES = /\/apps\/web\/src\/.*(\.tsx|\/use-[^/]+\.ts)$/;
+
+/** Lets the compiler of React remember what a component made until something that it rests on changes, so that a key press redraws what it changed and no more. */
+const reactCompiler: Plugin = {
+  name: "react-compiler",
+  enforce: "pre",
+  transform: {
+    filter: { id: SOURCES },
+    handler: async (code, id) => {
+      const made = await transformAsync(code, {
+        filename: id,
+        babelrc: false,
+        configFile: false,
+        sourceMaps: true,
+        parserOpts: { plugins: ["typescript", "jsx"] },
+        plugins: [[compiler, { target: "19" }]],
+      });
+      return made?.code ? { code: made.code, map: made.map } : null;
+    },
+  },
+};
 
 const pwa = VitePWA({
   registerType: "prompt",
@@ -36,7 +60,7 @@ const pwa = VitePWA({
 // The packages are read from their sources, as everywhere; nothing is inlined into the page, so that its security policy can forbid inline code.
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react(), pwa],
+  plugins: [reactCompiler, react(), pwa],
   resolve: { conditions: ["halfturn-source", "module", "browser", "development|production"] },
   build: { outDir: "dist", emptyOutDir: true, target: "es2022", assetsInlineLimit: 0, modulePreload: { polyfill: false } },
   worker: { format: "es" },

@@ -1,16 +1,12 @@
 import { Suspense } from "react";
-import { Button } from "../../controls/button.js";
-import { Icon } from "../../controls/icon.js";
-import { LinkButton } from "../../controls/link-button.js";
 import { Message } from "../../controls/message.js";
 import type { OpenCase } from "../../device/open-case.js";
-import { SettingsButton } from "../../settings/settings-button.js";
 import { useSettings } from "../../settings/settings-context.js";
 import { useWords } from "../../words/use-words.js";
 import { useCalculation } from "../../worker/use-calculation.js";
-import { CaseNotices } from "../conflicts/case-notices.js";
 import { PAGES } from "../pages.js";
 import styles from "./case-frame.module.css";
+import { CaseHead } from "./case-head.js";
 import { frameWords } from "./frame-words.js";
 import { StepBar } from "./step-bar.js";
 import { StepCautions } from "./step-cautions.js";
@@ -29,22 +25,7 @@ export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly st
   return (
     <div className={styles.frame}>
       <title>{`${document.title || words.untitled} – Halfturn`}</title>
-      <header className={styles.head}>
-        <LinkButton to="/cases" kind="quiet" label={words.allCases}>
-          <Icon name="back" />
-        </LinkButton>
-        <h1 className={styles.title}>{document.title || words.untitled}</h1>
-        <Button kind="quiet" onPress={open.undo} isDisabled={!open.canUndo()} label={words.undo}>
-          <Icon name="undo" />
-        </Button>
-        <Button kind="quiet" onPress={open.redo} isDisabled={!open.canRedo()} label={words.redo}>
-          <Icon name="redo" />
-        </Button>
-        <SettingsButton />
-        <div className={styles.notices}>
-          <CaseNotices open={open} />
-        </div>
-      </header>
+      <CaseHead open={open} title={document.title || words.untitled} />
       {/* Each step begins at its top. */}
       <main key={step} className={styles.page}>
         <div className={styles.column}>

@@ -1,6 +1,9 @@
 import type { ByLanguage } from "../../words/use-words.js";
 import type { ProgressNote } from "./step-progress.js";
 
+/** Steps whose cautions stand above the page. */
+export type CautionedStep = "isolate" | "explain" | "prove";
+
 interface FrameWords {
   readonly steps: string;
   readonly undo: string;
@@ -14,6 +17,9 @@ interface FrameWords {
   readonly calculating: string;
   readonly untitled: string;
   readonly note: (note: ProgressNote) => string;
+  /** The heart of a step's cautions, in a few words. */
+  readonly caution: Readonly<Record<CautionedStep, string>>;
+  readonly readCautions: string;
 }
 
 export const frameWords: ByLanguage<FrameWords> = {
@@ -28,6 +34,12 @@ export const frameWords: ByLanguage<FrameWords> = {
     notFoundHelp: "It may have been put away, or the shop's server cannot be reached. Look for it in the list of cases.",
     noSuchStep: "There is no such step.",
     calculating: "calculating",
+    caution: {
+      isolate: "Nothing loose near a turning shaft; a shaft off may let it roll.",
+      explain: "Uncertain? Measure again first.",
+      prove: "First run: slowly, in a safe place.",
+    },
+    readCautions: "Read the cautions",
     untitled: "Untitled case",
     note: (note) => {
       switch (note.code) {
@@ -93,6 +105,12 @@ export const frameWords: ByLanguage<FrameWords> = {
     notFoundHelp: "Quizá se archivó, o no se alcanza el servidor del taller. Búsquelo en la lista de casos.",
     noSuchStep: "No existe ese paso.",
     calculating: "calculando",
+    caution: {
+      isolate: "Nada suelto junto a un árbol que gira; sin árbol puede rodar.",
+      explain: "¿Incierto? Mida otra vez antes.",
+      prove: "Primera marcha: despacio y en lugar seguro.",
+    },
+    readCautions: "Leer las precauciones",
     untitled: "Caso sin título",
     note: (note) => {
       switch (note.code) {

@@ -1,6 +1,6 @@
 import { catalogueOf, type Step } from "@halfturn/words";
 import { Link } from "@tanstack/react-router";
-import { useEffect, useRef } from "react";
+import { memo, useEffect, useRef } from "react";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import { frameWords } from "./frame-words.js";
 import styles from "./step-bar.module.css";
@@ -25,24 +25,38 @@ export function StepBar({ id, current, steps }: StepBarProps) {
   return (
     <nav className={styles.bar} aria-label={words.steps}>
       <ol className={styles.steps}>
-        {steps.map(({ step, progress }) => (
+        {steps.map(({ step, progress: { state, note } }) => (
           <li key={step} ref={step === current ? here : null}>
-            <Link
-              to="/cases/$id/$step"
-              params={{ id, step }}
-              className={styles.step ?? ""}
-              aria-current={step === current ? "step" : undefined}
-              data-state={progress.state}
-            >
-              <span className={styles.sign} aria-hidden="true">
-                {SIGNS[progress.state]}
-              </span>
-              <span className={styles.name}>{labels.steps[step]}</span>
-              <span className={styles.note}>{words.note(progress.note)}</span>
-            </Link>
+            <StepEntry id={id} step={step} name={labels.steps[step]} state={state} note={words.note(note)} isHere={step === current} />
           </li>
         ))}
       </ol>
     </nav>
   );
 }
+
+interface StepEntryProps {
+  readonly id: string;
+  readonly step: Step;
+  readonly name: string;
+  readonly state: ProgressState;
+  readonly note: string;
+  readonly isHere: boolean;
+}
+
+/** Most edits of a case change what one step says, or none. */
+const StepEntry = memo(({ id, step, name, state, note, isHere }: StepEntryProps) => (
+  <Link
+    to="/cases/$id/$step"
+    params={{ id, step }}
+    className={styles.step ?? ""}
+    aria-current={isHere ? "step" : undefined}
+    data-state={state}
+  >
+    <span className={styles.sign} aria-hidden="true">
+      {SIGNS[state]}
+    </span>
+    <span className={styles.name}>{name}</span>
+    <span className={styles.note}>{note}</span>
+  </Link>
+));

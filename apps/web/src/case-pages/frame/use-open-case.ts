@@ -17,5 +17,11 @@ export function useOpenCase(id: string): OpenCase | null | undefined {
   return found?.id === id ? found.open : undefined;
 }
 
+/** Whether there is something to undo, and to redo. */
+export const useUndoable = (open: OpenCase): readonly [canUndo: boolean, canRedo: boolean] => [
+  useSyncExternalStore(open.subscribe, open.canUndo),
+  useSyncExternalStore(open.subscribe, open.canRedo),
+];
+
 /** The case as it is now. */
 export const useRecord = (open: OpenCase) => useSyncExternalStore(open.subscribe, open.record);

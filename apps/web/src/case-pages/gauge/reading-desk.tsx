@@ -7,7 +7,7 @@ import type { Settings } from "../../device/settings.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import { StepLink } from "../shared/step-link.js";
 import { SlipAlert } from "./entry/slip-alert.js";
-import { useEntry } from "./entry/use-entry.js";
+import { useStanding } from "./entry/use-standing.js";
 import { YokesCard } from "./entry/yokes-card.js";
 import { areAllSeen } from "./model/phasings.js";
 import { adviceOf, slipsOf } from "./model/slips.js";
@@ -41,10 +41,10 @@ export function ReadingDesk(props: ReadingDeskProps) {
   const catalogue = catalogueOf(useLanguage());
   const driveline = document.drivelines[props.driveline] as Case["drivelines"][number];
   const nameOf = namesOf(document, props.driveline, catalogue);
-  const entry = useEntry({ driveline, gauging, editGauging, startSide });
+  const standing = useStanding({ driveline, gauging, editGauging, startSide });
   const [left, setLeft] = useState<readonly string[]>([]);
   const [folded, setFolded] = useState<string | null>(null);
-  const { standing, steps } = entry;
+  const { place, steps, step } = standing;
 
   const slips = slipsOf(analysed, index, gauging).filter(({ key }) => !left.includes(key));
   const slip = slips[0];
@@ -52,7 +52,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
   const joints = jointsSoFar(driveline, analysed, catalogue);
 
   // Seen, and something else is done first: below the pad, which keeps its place.
-  const isFolded = slip !== undefined && folded === slip.key && entry.step !== null;
+  const isFolded = slip !== undefined && folded === slip.key && step !== null;
   const alert = slip ? (
     <SlipAlert
       slip={slip}
@@ -63,13 +63,13 @@ export function ReadingDesk(props: ReadingDeskProps) {
       onFold={(isFolded) => setFolded(isFolded ? slip.key : null)}
       onReadAgain={(reading) => {
         setFolded(slip.key);
-        entry.change(reading);
+        standing.change(reading);
       }}
-      side={entry.standingSide}
+      side={standing.side}
       onLowerEnd={(shaft, end) => {
         // Where it is noted so already, it was right: nothing changes, and nobody asks again.
         setLeft([...left, slip.key]);
-        entry.answerLowerEnd(shaft, end);
+        standing.answerLowerEnd(shaft, end);
       }}
       onZero={onSetUp}
     />
@@ -77,7 +77,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
   // What nobody had seen comes before what would only make the result surer, and stays there once it is answered.
   const [isSeen] = useState(() => areAllSeen(document, driveline, index));
   const yokes =
-    entry.step === null ? (
+    step === null ? (
       <YokesCard document={document} driveline={props.driveline} index={index} nameOf={nameOf} editGauging={editGauging} />
     ) : null;
   const next = gauging.stage === "after" ? "prove" : "explain";
@@ -85,31 +85,28 @@ export function ReadingDesk(props: ReadingDeskProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: the next place, and what does not fit, come into sight
   useEffect(() => {
     top.current?.closest("main")?.scrollTo(0, 0);
-  }, [entry.step?.key, slip?.key]);
+  }, [step?.key, slip?.key]);
 
   return (
-    <div ref={top} className={styles.desk} data-done={(entry.step === null && !slip) || undefined}>
+    <div ref={top} className={styles.desk} data-done={(step === null && !slip) || undefined}>
       <div className={styles.strip}>
         <ProgressStrip
           steps={steps}
-          current={standing.step}
+          current={place.step}
           gauging={gauging}
           driveline={driveline}
           nameOf={nameOf}
           slipped={slipped}
           joints={joints}
           units={settings.units}
-          onStep={(step) => entry.goTo({ way: standing.way, step })}
+          onStep={(to) => standing.goTo({ way: place.way, step: to })}
         />
       </div>
       <div className={styles.entry}>
         {isFolded ? null : alert}
         {isSeen ? null : yokes}
         <StepPanel
-          entry={entry}
-          driveline={driveline}
-          gauging={gauging}
-          editGauging={editGauging}
+          standing={standing}
           nameOf={nameOf}
           slipped={slipped}
           advice={adviceOf(analysed, index)}
@@ -118,7 +115,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
         />
         {isFolded ? alert : null}
         {isSeen ? yokes : null}
-        {entry.step === null && !slip ? (
+        {step === null && !slip ? (
           <StepLink kind="main" id={document.id} step={next} label={words.onTo(catalogue.labels.steps[next])} />
         ) : null}
       </div>
@@ -128,9 +125,9 @@ export function ReadingDesk(props: ReadingDeskProps) {
       <aside className={styles.beside}>
         <Choice
           label={words.wayLabel}
-          value={standing.way}
+          value={place.way}
           options={WAYS.map((value) => ({ value, label: words.ways[value] }))}
-          onChange={(way) => entry.goTo({ way, step: 0 })}
+          onChange={(way) => standing.goTo({ way, step: 0 })}
         />
         <Button onPress={onSetUp}>{words.setUp.open}</Button>
         <p className={styles.keys}>{words.keysHelp}</p>

@@ -1,4 +1,3 @@
-import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
 import type { Finding } from "@halfturn/engine/findings";
 import type { NameOf } from "@halfturn/words";
 import { useState } from "react";
@@ -11,19 +10,17 @@ import { PhonePanel } from "./entry/phone-panel.js";
 import { ReadingEntry } from "./entry/reading-entry.js";
 import { TakenList } from "./entry/taken-list.js";
 import { TapeEntry } from "./entry/tape-entry.js";
-import type { Entry } from "./entry/use-entry.js";
+import { useEntry } from "./entry/use-entry.js";
+import type { Standing } from "./entry/use-standing.js";
 import { endOnScreen } from "./model/ends.js";
 import { isPhone } from "./model/gauge-presets.js";
 import { dropHeading, dropReading, keepHeading, noteReading } from "./model/keep-reading.js";
-import { nextOpen, type ReadingStep, type TapeStep, takenAt } from "./model/step.js";
+import { type ReadingStep, type TapeStep, takenAt } from "./model/step.js";
 import { zeroFound } from "./model/zero-check.js";
 import { gaugeWords } from "./words/gauge-catalogue.js";
 
 export interface StepPanelProps {
-  readonly entry: Entry;
-  readonly driveline: CaseDriveline;
-  readonly gauging: CaseGauging;
-  readonly editGauging: (change: (gauging: CaseGauging) => CaseGauging) => void;
+  readonly standing: Standing;
   readonly nameOf: NameOf;
   readonly slipped: readonly number[];
   readonly advice: readonly Finding[];
@@ -33,24 +30,24 @@ export interface StepPanelProps {
 
 /** What one does at the step where one stands. */
 export function StepPanel(props: StepPanelProps) {
-  const { entry, advice, nameOf, onSetUp } = props;
-  const { step } = entry;
+  const { standing, advice, nameOf, onSetUp } = props;
+  const { step } = standing;
   if (step === null)
     return (
       <AllRead
         advice={advice}
         nameOf={nameOf}
-        onTape={() => entry.goTo({ way: "tape", step: 0 })}
-        onRead={entry.goToKey}
+        onTape={() => standing.goTo({ way: "tape", step: 0 })}
+        onRead={standing.goToKey}
         onZero={onSetUp}
       />
     );
   return step.kind === "tape" ? <TapePanel key={step.key} {...props} step={step} /> : <ReadingPanel {...props} step={step} />;
 }
 
-function TapePanel({ entry, driveline, gauging, editGauging, nameOf, units, step }: StepPanelProps & { readonly step: TapeStep }) {
+function TapePanel({ standing, nameOf, units, step }: StepPanelProps & { readonly step: TapeStep }) {
   const words = useWords(gaugeWords);
-  const { standing, steps } = entry;
+  const { driveline, gauging, editGauging, goOn } = standing;
   const last = takenAt(step, gauging).at(-1) ?? null;
   return (
     <>
@@ -62,7 +59,7 @@ function TapePanel({ entry, driveline, gauging, editGauging, nameOf, units, step
         units={units}
         onKeep={(heading) => {
           editGauging((current) => keepHeading(current, heading, last));
-          entry.goTo({ way: standing.way, step: nextOpen(steps, standing.step ?? 0, keepHeading(gauging, heading, last)) });
+          goOn(keepHeading(gauging, heading, last));
         }}
       />
       {last === null ? null : (
@@ -74,7 +71,9 @@ function TapePanel({ entry, driveline, gauging, editGauging, nameOf, units, step
   );
 }
 
-function ReadingPanel({ entry, driveline, gauging, editGauging, nameOf, slipped, step }: StepPanelProps & { readonly step: ReadingStep }) {
+function ReadingPanel({ standing, nameOf, slipped, step }: StepPanelProps & { readonly step: ReadingStep }) {
+  const { driveline, gauging, editGauging } = standing;
+  const entry = useEntry(standing, step);
   const words = useWords(gaugeWords);
   const withPhone = isPhone(gauging.gauge);
   const [isTyping, setTyping] = useState(false);
@@ -90,7 +89,7 @@ function ReadingPanel({ entry, driveline, gauging, editGauging, nameOf, slipped,
   );
   return (
     <>
-      <ReadingEntry entry={entry} step={step} driveline={driveline} nameOf={nameOf} instead={withPhone && !isTyping ? phone : null} />
+      <ReadingEntry entry={entry} driveline={driveline} nameOf={nameOf} instead={withPhone && !isTyping ? phone : null} />
       {step.kind === "place" ? (
         <Choice
           label={words.how}
@@ -108,7 +107,7 @@ function ReadingPanel({ entry, driveline, gauging, editGauging, nameOf, slipped,
         driveline={driveline}
         taken={entry.taken}
         slipped={slipped}
-        onChange={entry.change}
+        onChange={standing.change}
         onRemove={(reading) => editGauging((current) => dropReading(current, reading))}
         onNote={(reading, notes) => editGauging((current) => noteReading(current, reading, notes))}
       />

@@ -1,7 +1,7 @@
 import { type Case, latestGaugings } from "@halfturn/casefile";
 import type { PredictedDriveline, PredictedState } from "@halfturn/engine/correction";
 import { comparisonView, drivelinePictureOf, type FigureOptions } from "@halfturn/figures";
-import { useCallback, useMemo } from "react";
+import { useCallback, useDeferredValue, useMemo } from "react";
 import { Figure } from "../../../controls/figure.js";
 import { VerdictMark } from "../../../controls/verdict-mark.js";
 import type { Settings } from "../../../device/settings.js";
@@ -67,7 +67,9 @@ const BeforeAfter = ({ before, after, changed, document, view, settings }: Befor
       { name: changed ? words.withChange : words.standing, picture: pictureOf(after) },
     ];
   }, [before, after, changed, document, index, settings.language, words]);
-  const draw = useCallback((options: FigureOptions) => comparisonView(compared, options), [compared]);
+  // The numbers go first; the drawing, which takes longer, follows as the device can.
+  const drawn = useDeferredValue(compared);
+  const draw = useCallback((options: FigureOptions) => comparisonView(drawn, options), [drawn]);
   const angles = after.joints.map(({ id, operatingAngle, verdict }) => ({
     name: id,
     was: before?.joints.find((joint) => joint.id === id)?.operatingAngle ?? null,

@@ -2,10 +2,8 @@ import type { CaseDriveline } from "@halfturn/casefile";
 import { catalogueOf, type NameOf, type Numbers } from "@halfturn/words";
 import { type ReactNode, useId } from "react";
 import { NumberPad } from "../../../controls/number-pad.js";
-import { afterKey } from "../../../controls/pad-text.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { endOnScreen, type ScreenSide } from "../model/ends.js";
-import type { ReadingStep } from "../model/step.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
 import type { GaugeWords } from "../words/gauge-words.js";
 import { DrawnEnds } from "./drawn-ends.js";
@@ -21,7 +19,6 @@ import type { Entry } from "./use-entry.js";
 
 export interface ReadingEntryProps {
   readonly entry: Entry;
-  readonly step: ReadingStep;
   readonly driveline: CaseDriveline;
   readonly nameOf: NameOf;
   /** Stands where the pad stands: the phone's own sensor instead of keys. */
@@ -29,12 +26,12 @@ export interface ReadingEntryProps {
 }
 
 /** One reading: where the gauge goes, which end is lower, what it shows. */
-export function ReadingEntry({ entry, step, driveline, nameOf, instead }: ReadingEntryProps) {
+export function ReadingEntry({ entry, driveline, nameOf, instead }: ReadingEntryProps) {
   const words = useWords(gaugeWords);
   const { numbers } = catalogueOf(useLanguage());
   const lineId = useId();
   const { runs } = driveline;
-  const { side, isFace, chosen, text, changing } = entry;
+  const { step, side, isFace, chosen, text, changing } = entry;
   const { title, where } = stepText(step, isFace, driveline, nameOf, words);
   const decimalSign = numbers.plain(0.5, 1).charAt(1) === "," ? "," : ".";
   const end = (hand: ScreenSide) => {
@@ -80,14 +77,14 @@ export function ReadingEntry({ entry, step, driveline, nameOf, instead }: Readin
         data-wrong={entry.fault !== null || undefined}
         data-mind={entry.isCarried || undefined}
       >
-        {lineFor(entry, step, driveline, words, numbers)}
+        {lineFor(entry, driveline, words, numbers)}
       </p>
       {entry.question === null ? (
         (instead ?? (
           <NumberPad
             words={words}
             decimalSign={decimalSign}
-            onKey={(key) => entry.setText(afterKey(text, key, decimalSign))}
+            onKey={(key) => entry.pressKey(key, decimalSign)}
             onKeep={() => entry.keep()}
           />
         ))
@@ -99,13 +96,7 @@ export function ReadingEntry({ entry, step, driveline, nameOf, instead }: Readin
 }
 
 /** The most urgent of what there is to say in one line. */
-function lineFor(
-  { fault, changing, isCarried, isFace, taken }: Entry,
-  step: ReadingStep,
-  { runs }: CaseDriveline,
-  words: GaugeWords,
-  numbers: Numbers,
-) {
+function lineFor({ step, fault, changing, isCarried, isFace, taken }: Entry, { runs }: CaseDriveline, words: GaugeWords, numbers: Numbers) {
   if (fault !== null) return words.faults[fault];
   if (changing) return words.changing(readingText(changing, runs, words, numbers));
   if (isCarried) return words.carried;

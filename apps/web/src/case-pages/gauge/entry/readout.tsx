@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useEffect, useEffectEvent, useRef } from "react";
 import styles from "./readout.module.css";
 
 export interface ReadoutProps {
@@ -27,23 +27,22 @@ const isField = (target: EventTarget | null): boolean =>
  */
 export function Readout({ label, text, onText, onKeep, onHand, placeholder, isWrong, describedBy, unit, stepKey }: ReadoutProps) {
   const field = useRef<HTMLInputElement>(null);
-  const latest = useRef({ text, onText });
-  latest.current = { text, onText };
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the next place takes the keys, and only that
   useEffect(() => {
     field.current?.focus({ preventScroll: true });
   }, [stepKey]);
 
+  const typed = useEffectEvent((event: KeyboardEvent): void => {
+    if (!TYPES.test(event.key) || event.ctrlKey || event.metaKey || event.altKey || isField(event.target)) return;
+    event.preventDefault();
+    field.current?.focus({ preventScroll: true });
+    onText(text + event.key);
+  });
   useEffect(() => {
-    const typed = (event: KeyboardEvent): void => {
-      if (!TYPES.test(event.key) || event.ctrlKey || event.metaKey || event.altKey || isField(event.target)) return;
-      event.preventDefault();
-      field.current?.focus({ preventScroll: true });
-      latest.current.onText(latest.current.text + event.key);
-    };
-    window.addEventListener("keydown", typed);
-    return () => window.removeEventListener("keydown", typed);
+    const pressed = (event: KeyboardEvent): void => typed(event);
+    window.addEventListener("keydown", pressed);
+    return () => window.removeEventListener("keydown", pressed);
   }, []);
 
   return (

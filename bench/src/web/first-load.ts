@@ -1,0 +1,35 @@
+import type { Page } from "playwright-core";
+
+/** How long no work may have held up the page before it counts as ready for a finger. */
+const QUIET_MS = 2000;
+
+export interface FirstLoad {
+  /** To the list of cases in sight, ms from the start of the visit. */
+  readonly shownMs: number;
+  /** To the end of the last piece of work over 50 ms. */
+  readonly interactiveMs: number;
+}
+
+/** A first visit to the list of cases, on a device that has nothing of the app. */
+export async function firstLoad(page: Page): Promise<FirstLoad> {
+  await page.addInitScript(() => {
+    const noted = globalThis as unknown as { longestEnd: number; shown: number };
+    noted.longestEnd = 0;
+    noted.shown = 0;
+    new PerformanceObserver((list) => {
+      for (const { startTime, duration } of list.getEntries()) noted.longestEnd = Math.max(noted.longestEnd, startTime + duration);
+    }).observe({ type: "longtask", buffered: true });
+    const look = (): void => {
+      if (document.querySelector("main h2, main h1, header h1") === null) requestAnimationFrame(look);
+      else noted.shown = performance.now();
+    };
+    requestAnimationFrame(look);
+  });
+  await page.goto("/cases");
+  await page.getByText("No cases yet").waitFor();
+  await page.waitForTimeout(QUIET_MS);
+  return page.evaluate(() => {
+    const { longestEnd, shown } = globalThis as unknown as { longestEnd: number; shown: number };
+    return { shownMs: shown, interactiveMs: Math.max(shown, longestEnd) };
+  });
+}
