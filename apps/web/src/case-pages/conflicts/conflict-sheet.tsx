@@ -3,12 +3,14 @@ import { catalogueOf, namesOf } from "@halfturn/words";
 import { Button } from "../../controls/button.js";
 import { Sheet } from "../../controls/sheet.js";
 import type { DeviceCase } from "../../device/device-case.js";
+import { useSettings } from "../../settings/settings-context.js";
 import { fieldNames } from "../../words/field-names.js";
-import { useLanguage, useWords } from "../../words/use-words.js";
+import { useWords } from "../../words/use-words.js";
 import { conflictField } from "./conflict-field.js";
 import styles from "./conflict-sheet.module.css";
 import { conflictWords } from "./conflict-words.js";
 import { type ValueWords, valueLines } from "./value-lines.js";
+import { valueNumber } from "./value-number.js";
 
 export interface ConflictSheetProps {
   readonly record: DeviceCase;
@@ -16,11 +18,15 @@ export interface ConflictSheetProps {
   readonly onClose: () => void;
 }
 
+/** The key that the last step of a path names. */
+const keyOf = (path: string): string => (path.split(".").at(-1) ?? "").replace(/\[[^\]]*\]$/, "");
+
 /** Field by field, what this device has and what the other has: one press each, and nothing is lost before it. */
 export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps) {
   const words = useWords(conflictWords);
   const names = useWords(fieldNames);
-  const catalogue = catalogueOf(useLanguage());
+  const { language, units } = useSettings().settings;
+  const catalogue = catalogueOf(language, units);
   const { conflicts, document } = record;
   const nameOf = namesOf(document, 0, catalogue);
   const { labels, numbers } = catalogue;
@@ -39,7 +45,7 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
     yes: words.yes,
     no: words.no,
     nothing: words.nothing,
-    number: (value) => numbers.plain(value, Math.min(3, (String(value).split(".")[1] ?? "").length)),
+    number: (value, key) => valueNumber(value, key, numbers),
     code: (value) => codes[value] ?? value,
   };
   const chooseAll = (side: "mine" | "theirs") => () => {
@@ -53,7 +59,7 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
           <h3>{conflictField(conflict.path, names, nameOf)}</h3>
           {conflict.base === undefined ? null : (
             <p className={styles.before}>
-              {words.before}: {valueLines(conflict.base, say).join(", ")}
+              {words.before}: {valueLines(conflict.base, say, keyOf(conflict.path)).join(", ")}
             </p>
           )}
           <div className={styles.sides}>
@@ -61,7 +67,7 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
               <Button key={side} size="large" onPress={() => onChoose(conflict, side)}>
                 <span className={styles.side}>
                   <span className={styles.who}>{words[side]}</span>
-                  {valueLines(conflict[side], say).map((line) => (
+                  {valueLines(conflict[side], say, keyOf(conflict.path)).map((line) => (
                     <span key={line}>{line}</span>
                   ))}
                 </span>

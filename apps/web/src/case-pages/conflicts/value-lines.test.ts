@@ -7,16 +7,18 @@ const words: ValueWords = {
   yes: "yes",
   no: "no",
   nothing: "taken out",
-  number: (value) => value.toFixed(1),
+  number: (value, key) => `${value.toFixed(1)}${key.endsWith("Mm") ? " mm" : ""}`,
   code: (value) => value,
 };
 
 test("a value is said as a person would: names for keys, words for truth, a dash between two ends", () => {
   expect(valueLines(undefined, words)).toEqual(["taken out"]);
   expect(valueLines([60, 80], words)).toEqual(["60.0 – 80.0"]);
+  expect(valueLines(1180, words, "lengthMm")).toEqual(["1180.0 mm"]);
+  expect(valueLines([3, 6], words, "sizesMm")).toEqual(["3.0 mm – 6.0 mm"]);
   expect(valueLines({ phasingMeasured: true, lengthMm: 1180 }, words)).toEqual([
     "Phasing measured: yes",
-    "Length, joint centre to joint centre: 1180.0",
+    "Length, joint centre to joint centre: 1180.0 mm",
   ]);
   expect(valueLines({ at: "driven", deg: 1.2 }, words)).toEqual(["at: driven", "Display: 1.2"]);
 });

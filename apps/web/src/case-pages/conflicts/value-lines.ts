@@ -5,7 +5,8 @@ export interface ValueWords {
   readonly yes: string;
   readonly no: string;
   readonly nothing: string;
-  readonly number: (value: number) => string;
+  /** With its unit, which the key tells. */
+  readonly number: (value: number, key: string) => string;
   /** What a word of the file means: `driven-end`. */
   readonly code: (value: string) => string;
 }
@@ -16,22 +17,22 @@ const DEPTH = 3;
 const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** A value of the case file as lines of words, for somebody who has to choose between two. */
-export function valueLines(value: unknown, words: ValueWords, depth = DEPTH): readonly string[] {
+/** A value of the case file that stands under a key as lines of words, for somebody who has to choose between two. */
+export function valueLines(value: unknown, words: ValueWords, key = "", depth = DEPTH): readonly string[] {
   if (value === undefined || value === null) return [words.nothing];
-  if (typeof value === "number") return [words.number(value)];
+  if (typeof value === "number") return [words.number(value, key)];
   if (typeof value === "boolean") return [value ? words.yes : words.no];
   if (typeof value === "string") return [words.code(value)];
   if (depth === 0) return ["…"];
   if (Array.isArray(value)) {
     const short = value.every((item) => typeof item === "string" || typeof item === "number");
-    if (short) return [value.map((item) => valueLines(item, words)[0]).join(" – ")];
-    return value.flatMap((item) => valueLines(item, words, depth - 1));
+    if (short) return [value.map((item) => valueLines(item, words, key)[0]).join(" – ")];
+    return value.flatMap((item) => valueLines(item, words, key, depth - 1));
   }
   if (!isPlain(value)) return [String(value)];
-  return Object.entries(value).flatMap(([key, item]) => {
-    const name = isFieldName(key, words.names) ? words.names[key] : key;
-    const lines = valueLines(item, words, depth - 1);
+  return Object.entries(value).flatMap(([inner, item]) => {
+    const name = isFieldName(inner, words.names) ? words.names[inner] : inner;
+    const lines = valueLines(item, words, inner, depth - 1);
     return lines.length === 1 ? [`${name}: ${lines[0]}`] : [`${name}:`, ...lines];
   });
 }
