@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 import { vi } from "vitest";
 
 // Each test starts the program several times, on machines that have other work too.
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 });
 
 type Bundle = (entry: string, outfile: string) => Promise<readonly string[]>;
 

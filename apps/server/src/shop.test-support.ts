@@ -14,7 +14,7 @@ import { renderReport } from "./reports/render-report.js";
 import { webFiles } from "./web/web-files.js";
 
 // Real databases, sockets and processes, on machines that have other work too.
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 });
 
 /** The whole server without a socket, over a real database in a folder of its own. */
 export interface Shop {

@@ -5,7 +5,7 @@ import pg from "pg";
 import { vi } from "vitest";
 
 // Real databases, on machines that have other work too.
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 export interface TestPostgres {
   readonly address: string;
