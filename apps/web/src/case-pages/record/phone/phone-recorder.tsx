@@ -1,6 +1,7 @@
 import { catalogueOf } from "@halfturn/words";
 import { useState } from "react";
 import { Button } from "../../../controls/button.js";
+import { Fold } from "../../../controls/fold.js";
 import { Toggles } from "../../../controls/toggles.js";
 import type { Settings } from "../../../device/settings.js";
 import { useWords } from "../../../words/use-words.js";
@@ -38,7 +39,11 @@ export function PhoneRecorder({ caseId, settings, onTaken }: PhoneRecorderProps)
     <div className={styles.stack}>
       <LeftTakes takes={takes} />
       {available === "here" || hasMicrophone ? <p>{words.placeIt}</p> : null}
-      {available === "here" || hasMicrophone ? <p className={styles.quiet}>{words.howLong}</p> : null}
+      {available === "here" || hasMicrophone ? (
+        <Fold title={words.howLongTitle}>
+          <p>{words.howLong}</p>
+        </Fold>
+      ) : null}
       {available === "insecure" || !window.isSecureContext ? <p>{words.insecure}</p> : null}
       {available === "none" && window.isSecureContext ? <p className={styles.quiet}>{words.missing}</p> : null}
       {available === "here" ? (

@@ -34,6 +34,7 @@ export const source: SourceWords = {
     insecure: "Browsers let a page record only over a secure connection (https, or this computer itself).",
     missing: "This device has no motion sensor that a browser may read. A file from a recorder or a phone can be opened instead.",
     silent: "The sensor sends nothing. Look whether the browser blocks motion sensors for this page.",
+    howLongTitle: "How long it may take, and if it breaks off",
     howLong:
       "What is recorded is written to this device every second, so a reload or an empty battery costs no more than that. Up to eight hours of sound, and days of motion, can be opened afterwards: what is listened to has to fit into the browser's memory, 60 million samples in all.",
     brokenOff: (when) => `The recording of ${when} was broken off. What there is of it was kept.`,

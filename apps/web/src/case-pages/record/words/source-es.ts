@@ -35,6 +35,7 @@ export const source: SourceWords = {
     missing:
       "Este dispositivo no tiene sensor de movimiento que un navegador pueda leer. Se puede abrir un archivo de un registrador o de un teléfono.",
     silent: "El sensor no envía nada. Mire si el navegador bloquea los sensores de movimiento en esta página.",
+    howLongTitle: "Cuánto puede durar, y si se interrumpe",
     howLong:
       "Lo grabado se escribe en este dispositivo cada segundo: una recarga o una batería agotada no cuestan más que eso. Después se pueden abrir hasta ocho horas de sonido y días de movimiento: lo que se escucha tiene que caber en la memoria del navegador, 60 millones de muestras en total.",
     brokenOff: (when) => `La grabación de ${when} se interrumpió. Lo que hay de ella se conservó.`,

@@ -32,6 +32,7 @@ export interface SourceWords {
     readonly insecure: string;
     readonly missing: string;
     readonly silent: string;
+    readonly howLongTitle: string;
     readonly howLong: string;
     readonly brokenOff: (when: string) => string;
     readonly finish: string;
