@@ -77,7 +77,7 @@ test("a folder that is served can be backed up, and takes no backup in", async (
 test("an app that is built while the server runs is served from then on", async () => {
   const web = join(folder, "built-later");
   const server = await startServer(settings({ web }));
-  expect((await fetch(server.address)).status).toBe(404);
+  expect(await (await fetch(server.address)).json()).toMatchObject({ code: "app-missing", message: expect.stringContaining("npm start") });
   mkdirSync(web);
   writeFileSync(join(web, "index.html"), "<!doctype html><title>Late</title>");
   expect(await (await fetch(server.address)).text()).toContain("Late");

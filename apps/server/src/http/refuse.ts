@@ -8,6 +8,7 @@ import { acceptedLanguage } from "./accepted-language.js";
 /** The status that each refusal has, whoever asks. */
 const STATUS: Readonly<Record<RefusalCode, ContentfulStatusCode>> = {
   "not-found": 404,
+  "app-missing": 404,
   "method-not-allowed": 405,
   "bad-request": 400,
   "case-unknown": 404,

@@ -13,8 +13,9 @@ export function serveWeb(c: Context, files: WebFiles): Response {
   const path = new URL(c.req.url).pathname;
   const asked = files.file(path === "/" ? INDEX : path);
   if (asked !== null) return send(c, asked);
-  const index = isPage(path) ? files.file(INDEX) : null;
-  return index === null ? refuse(c, "not-found", { what: path.slice(0, 200) }) : send(c, index);
+  if (!isPage(path)) return refuse(c, "not-found", { what: path.slice(0, 200) });
+  const index = files.file(INDEX);
+  return index === null ? refuse(c, "app-missing", {}) : send(c, index);
 }
 
 /** A missing script must not come as a page. */

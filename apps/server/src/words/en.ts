@@ -7,6 +7,7 @@ const megapixels = (pixels: number): string => String(Math.ceil(pixels / 1_000_0
 export const en: ServerWords = {
   refusals: {
     "not-found": ({ what }) => `There is nothing at ${what}.`,
+    "app-missing": () => "The app has not been built yet. Build it with npm start; it is served here as soon as it is there.",
     "method-not-allowed": ({ method }) => `${method} is not possible here.`,
     "bad-request": ({ why }) => `The request cannot be read: ${why}.`,
     "case-unknown": ({ id }) => `There is no case ${id}.`,

@@ -7,6 +7,7 @@ const megapixels = (pixels: number): string => String(Math.ceil(pixels / 1_000_0
 export const es: ServerWords = {
   refusals: {
     "not-found": ({ what }) => `No hay nada en ${what}.`,
+    "app-missing": () => "La aplicación aún no está compilada. Compílela con npm start; se servirá aquí en cuanto esté.",
     "method-not-allowed": ({ method }) => `${method} no es posible aquí.`,
     "bad-request": ({ why }) => `No se entiende la petición: ${why}.`,
     "case-unknown": ({ id }) => `No existe el caso ${id}.`,

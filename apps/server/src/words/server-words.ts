@@ -3,6 +3,7 @@ import type { StoreFaultCode } from "@halfturn/store";
 /** What each refusal carries for its sentence. */
 export interface RefusalParams {
   readonly "not-found": { readonly what: string };
+  readonly "app-missing": Readonly<Record<never, never>>;
   readonly "method-not-allowed": { readonly method: string };
   readonly "bad-request": { readonly why: string };
   readonly "case-unknown": { readonly id: string };
