@@ -1,4 +1,4 @@
-import { radiansToDegrees } from "@halfturn/engine/units";
+import { degreesToRadians, type Radians, radiansToDegrees } from "@halfturn/engine/units";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Sample, samplePicture, TWO_PIECE } from "../sample-drivelines.test-support.js";
@@ -33,6 +33,17 @@ describe("cancellation view", () => {
     const texts = said(cancellationView(samplePicture(PLANAR), options));
     expect(texts).toContain(`${SAMPLE_LABELS.whatIsLeft}: 0.12°`);
     expect(texts.some((text) => text.startsWith(`${SAMPLE_LABELS.exactEquivalentAngle}: 0.12°`))).toBe(true);
+  });
+
+  test("on a phone an interval that has to be written out goes on in the next line, and none of it is cut", () => {
+    const picture = samplePicture(PLANAR);
+    const { analysis } = picture;
+    if (!analysis) throw new Error("the sample is analysed");
+    const [value, low, high] = [1.11, 0.43, 1.33].map(degreesToRadians) as [Radians, Radians, Radians];
+    const lopsided = { ...analysis, cancellation: { ...analysis.cancellation, equivalentAngle: { value, u: value, low, high } } };
+    const texts = said(cancellationView({ ...picture, analysis: lopsided }, { ...options, width: 320 }));
+    expect(texts.join(" ")).toContain(`${SAMPLE_LABELS.exactEquivalentAngle}: 1.11° (0.43° to 1.33°)`);
+    expect(texts.filter((text) => text.includes("…"))).toEqual([]);
   });
 
   test("a joint that turns evenly is listed as having no share", () => {

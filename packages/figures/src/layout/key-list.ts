@@ -1,7 +1,7 @@
 import { point } from "../svg/point.js";
 import { circle } from "../svg/shapes.js";
 import { SMALL_TEXT, TEXT_SIZE, text } from "../svg/text.js";
-import { fitText, textWidth } from "../svg/text-width.js";
+import { textWidth, wrapText } from "../svg/text-width.js";
 import type { Theme } from "../theme.js";
 import type { LabelLine, Mark } from "./label-blocks.js";
 
@@ -43,7 +43,7 @@ export function keyList(rows: readonly KeyRow[], left: number, right: number, to
   return { svg: first.svg + second.svg, height: Math.max(first.height, second.height) };
 }
 
-/** Rows of a name and, below it, its values on one line; a value that does not fit goes to the next line. */
+/** Rows of a name and, below it, its values on one line; a value that does not fit goes to the next line, and to more where it is longer than one. */
 function column(rows: readonly KeyRow[], left: number, right: number, top: number, theme: Theme): KeyList {
   const start = left + SIGN_ROOM;
   let y = top;
@@ -55,15 +55,19 @@ function column(rows: readonly KeyRow[], left: number, right: number, top: numbe
     for (const { content, bold = false, muted, mark } of lines) {
       const size = bold ? TEXT_SIZE : SMALL_TEXT;
       const markRoom = mark ? 17 : 0;
-      const shown = fitText(content, right - start - markRoom, size, bold);
-      const wide = markRoom + textWidth(shown, size, bold);
-      if (x > start && x + wide > right) {
-        x = start;
-        y += ROW;
-      }
-      if (mark) out += mark(point(x + 6, y + 9.5));
-      out += text(x + markRoom, y + 14, shown, { fill: muted ? theme.muted : theme.ink, size, bold });
-      x += wide + 14;
+      const room = right - start - markRoom;
+      const pieces = wrapText(content, room, size, bold);
+      // A mark may stand without a word.
+      (pieces.length === 0 ? [""] : pieces).forEach((piece, k) => {
+        const wide = markRoom + textWidth(piece, size, bold);
+        if (x > start && (k > 0 || x + wide > right)) {
+          x = start;
+          y += ROW;
+        }
+        if (mark && k === 0) out += mark(point(x + 6, y + 9.5));
+        out += text(x + markRoom, y + 14, piece, { fill: muted ? theme.muted : theme.ink, size, bold });
+        x += wide + 14;
+      });
     }
     y += ROW + 7;
     return out;
