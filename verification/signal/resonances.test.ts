@@ -16,7 +16,7 @@ const INVENTED = 0.05;
 const SEEDS = [55, 56, 77];
 
 test.each(SEEDS)(
-  `of ${3 * OF_EACH} drives up and down by 30 %% a resonance is told from an order, whoever excites it: seed %i`,
+  `seed %i: of ${3 * OF_EACH} drives up and down by three tenths a resonance is told from an order, whoever excites it`,
   (drawn) => {
     const uniform = uniformDeviates(drawn);
     const found = { road: 0, orders: 0 };
@@ -65,7 +65,7 @@ function anyProfile(uniform: Deviates): RoadTest["profile"] {
 }
 
 test.each([1, 2, 3])(
-  `orders over road noise, steady or not, are called a resonance in no more than 5 of ${DRIVES} drives: seed %i`,
+  `seed %i: orders over road noise, steady or not, are called a resonance in no more than 5 of ${DRIVES} drives`,
   (drawn) => {
     const uniform = uniformDeviates(drawn);
     let said = 0;

@@ -58,7 +58,11 @@ export function* attributionSteps(input: AttributionInput): Generator<number, Si
   const [best] = readings as [RunReading, ...RunReading[]];
   const scale = followed.readings[0]?.scale ?? 1;
   const course = yield* scaledSteps(courseReading(slip.run, settled, followed.angle, scale, best), 1 - COURSE, COURSE);
-  return concluded({ input: settled, run: slip.run, followed, readings: [best, ...readings.slice(1)] }, course, checks);
+  return concluded(
+    { input: settled, run: slip.run, followed, slip: slip.changing, readings: [best, ...readings.slice(1)] },
+    course,
+    checks,
+  );
 }
 
 function concluded(evidence: Evidence, course: RunReading, checks: readonly ChannelCheck[]): SignalResult<Attribution> {

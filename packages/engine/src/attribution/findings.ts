@@ -27,6 +27,9 @@ export function findingsOf(evidence: Evidence, result: Omit<Attribution, "findin
   return [
     ...abstentions(result),
     ...speedFindings(evidence),
+    ...(evidence.slip === null
+      ? []
+      : [warn("attribution.slip-changes", { leastShare: evidence.slip.least, mostShare: evidence.slip.most })]),
     ...(result.verdict !== null && result.unexplainedShare > MOSTLY
       ? [
           warn("attribution.mostly-unexplained", {

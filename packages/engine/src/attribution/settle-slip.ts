@@ -4,6 +4,7 @@ import type { ReferenceShaft } from "./input.js";
 import { type OrderLine, orderLines } from "./order-lines.js";
 import { peaksNear, resolution, whitenedMap } from "./peaks.js";
 import type { Run } from "./run.js";
+import { slipCourse } from "./slip-course.js";
 
 /** Parts beyond a slipping converter or clutch, as fast as the vibration says. */
 export interface SettledSlip {
@@ -11,6 +12,8 @@ export interface SettledSlip {
   readonly run: Run;
   /** Where it says nothing: orders of geared parts that a slipping one may lie on. */
   readonly coincidences: readonly Coincidence[];
+  /** Between which shares of what is geared to the wheel a slip that changed ran ahead; null where it did not, or nobody could hear it. */
+  readonly changing: { readonly least: number; readonly most: number } | null;
 }
 
 /** Half width of the share by which a part may turn faster or slower than its `perWheelTurn`: what its rate is less sure of than the wheel's. */
@@ -34,7 +37,7 @@ export function* settleSlip(
   { angle, readings }: FollowedSpeed,
 ): Generator<number, SettledSlip> {
   const slipping = parts.filter((part) => slipOf(part, parts) > 0);
-  if (slipping.length === 0) return { parts, run, coincidences: [] };
+  if (slipping.length === 0) return { parts, run, coincidences: [], changing: null };
   const slips = (line: OrderLine): boolean => slipping.some(({ part }) => part === line.part);
   const most = Math.max(...slipping.map((part) => slipOf(part, parts)));
   const scale = readings[0]?.scale ?? 1;
@@ -50,6 +53,10 @@ export function* settleSlip(
           seen.map(({ perTurn }) => perTurn * scale),
           most,
         );
+  const perTurns = (those: readonly OrderLine[]): readonly number[] => those.map(({ perTurn }) => perTurn * scale);
+  const range = map === null ? null : slipCourse(map, perTurns(own), perTurns(geared), most);
+  // A part is put at its middle slip, which is as much as it may be away from it.
+  const changing = range && { least: range.low * (1 + most) - 1, most: range.high * (1 + most) - 1 };
   const tolerance = map === null ? 0 : resolution(map) / 2;
   const lines =
     map === null
@@ -69,9 +76,16 @@ export function* settleSlip(
       0,
     );
   const best = factors.reduce((top, factor) => (said(factor) > said(top) ? factor : top), factors[0] ?? Number.NaN);
-  if (Number.isNaN(best)) return { parts, run, coincidences: within(own, geared, reference.perWheelTurn, most) };
+  // What moves lies now on one geared order, now on another.
+  const open = Number.isNaN(best) || range !== null ? within(own, geared, reference.perWheelTurn, most) : [];
+  if (Number.isNaN(best)) return { parts, run, coincidences: open, changing };
   const moved = parts.map((part) => (slipping.includes(part) ? { ...part, perWheelTurn: part.perWheelTurn * best } : part));
-  return { parts: moved, run: { ...run, lines: orderLines(moved, reference.perWheelTurn, run.speeds, run.limit) }, coincidences: [] };
+  return {
+    parts: moved,
+    run: { ...run, lines: orderLines(moved, reference.perWheelTurn, run.speeds, run.limit) },
+    coincidences: open,
+    changing,
+  };
 }
 
 /** A gear moves what slips and not what is geared to the wheel. */

@@ -44,8 +44,8 @@ export function verdictOf(
       louder.flatMap(({ lines }) => lines),
     );
   if (ownShare < TOO_LITTLE) return abstain("too-little", [first]);
-  if (reached !== null && reached.presence <= SURELY) return abstain("fold-back", [first, ...reached.lines]);
   if (group.length > 1 && together > LIKELY) return abstain("coincidence", group);
+  if (reached !== null && reached.presence <= SURELY) return abstain("fold-back", [first, ...reached.lines]);
   if (alone > LIKELY && shadow.length === 0)
     return { verdict: { part: first.part, order: first.order, probability: alone }, abstained: null };
   if (alone > LIKELY) return abstain("fold-back", [first, ...shadow]);

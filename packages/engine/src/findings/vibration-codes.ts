@@ -17,4 +17,6 @@ export const VIBRATION_FINDING_CODES = [
   "attribution.beat",
   "attribution.sound-only",
   "attribution.engine-left-out",
+  "attribution.slip-changes",
+  "attribution.differentiated",
 ] as const;

@@ -6,7 +6,7 @@ import { torsionalAcceleration } from "./joint-torsion.js";
 import { filterGain, type Sensor, sensed } from "./sensor.js";
 import { driveOf, loggedSpeeds, type SpeedLog, type SpeedProfile } from "./speed-profile.js";
 import { pulseTimes, type Tachometer } from "./tachometer.js";
-import { type Resonance, resonantGain, type VibrationSource } from "./vibration-source.js";
+import { type HarmonicSource, type Resonance, resonantGain, type VibrationSource } from "./vibration-source.js";
 
 /** A road test to be made up. */
 export interface RoadTest {
@@ -63,7 +63,7 @@ export function simulateRoadTest(test: RoadTest): SignalResult<RoadTestRecording
     const time = road.start + n / rate;
     const [turned, speed] = [road.angleAt(time) * wheelPerMetre, road.speedAt(time)];
     for (const { source, value } of voices) {
-      const x = value(turned, speed);
+      const x = value(turned, speed, time);
       for (const [axis, out] of axes.entries()) out[n] = (out[n] as number) + x * (source.gains[axis] ?? 0);
     }
   }
@@ -91,7 +91,7 @@ function perWheelTurn({ parts }: RoadTest, name: string): number {
 interface Voice {
   readonly source: VibrationSource;
   /** From the wheel's angle in rad and the road speed in m/s. */
-  readonly value: (turned: number, speed: number) => number;
+  readonly value: (turned: number, speed: number, time: number) => number;
 }
 
 function voiceOf(source: VibrationSource, test: RoadTest): Voice {
@@ -102,13 +102,14 @@ function voiceOf(source: VibrationSource, test: RoadTest): Voice {
     return { gain: gain * filterGain(test.sensor, frequency), shift };
   };
   if (source.kind === "harmonic") {
-    const { order, amplitude, speedPower, phase } = source;
+    const { order, amplitude, speedPower, phase, ahead } = source;
+    const slipped = ahead === undefined ? () => 0 : slippedAngle(ahead);
     return {
       source,
-      value: (turned, speed) => {
+      value: (turned, speed, time) => {
         const { gain, shift } = through(order * turnsPerMetre * speed);
         const size = amplitude * (speedPower === 0 ? 1 : (speed / test.referenceSpeed) ** speedPower);
-        return size * gain * Math.cos(order * ratio * turned + phase + shift);
+        return size * gain * Math.cos(order * ratio * (turned + slipped(turned, time)) + phase + shift);
       },
     };
   }
@@ -119,6 +120,19 @@ function voiceOf(source: VibrationSource, test: RoadTest): Voice {
       const spin = 2 * Math.PI * turnsPerMetre * speed;
       return source.lever * gain * spin ** 2 * torsionalAcceleration(source.unevenness, ratio * turned + shift / 2);
     },
+  };
+}
+
+/** What a share that changes with time has added to an angle, rad of the wheel, asked along the run; from where the run begins. */
+function slippedAngle({ times, shares }: NonNullable<HarmonicSource["ahead"]>): (turned: number, time: number) => number {
+  let [before, added, next] = [0, 0, 1];
+  return (turned, time) => {
+    while (next < times.length - 1 && time > (times[next] as number)) next++;
+    const [from, to] = [times[next - 1] as number, times[next] as number];
+    const place = Math.min(1, Math.max(0, (time - from) / (to - from)));
+    added += ((shares[next - 1] as number) * (1 - place) + (shares[next] as number) * place) * (turned - before);
+    before = turned;
+    return added;
   };
 }
 

@@ -13,6 +13,8 @@ export interface HarmonicSource {
   /** Rad at angle 0. */
   readonly phase: number;
   readonly gains: readonly number[];
+  /** By what share its part runs ahead of what is geared to the wheel, as a slipping converter lets it: straight between moments in seconds; 0 when left out. */
+  readonly ahead?: { readonly times: readonly number[]; readonly shares: readonly number[] };
 }
 
 /** The uneven turning of a chain of joints: all its even orders, growing with speed squared. */

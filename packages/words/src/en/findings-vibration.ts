@@ -101,6 +101,19 @@ export const vibrationFindings = {
     says: () => "A microphone tells frequencies only; how loud a part is says little about how much it shakes.",
     doNext: () => "Use an accelerometer on the floor or the seat rail for amplitudes.",
   },
+  "attribution.slip-changes": {
+    title: "The slip changed during the recording",
+    says: (of) =>
+      `The engine ran ahead of the transmission by ${of.share("leastShare")} at one time and by ${of.share("mostShare")} at another: its orders are smeared, and larger than they are shown.`,
+    doNext: () =>
+      "Record once more with the converter locked or the clutch fully home; where that cannot be, log engine_rpm and take the speed from there.",
+  },
+  "attribution.differentiated": {
+    title: "A velocity or a displacement, not an acceleration",
+    says: () =>
+      "Amplitudes were turned into accelerations at each order's own frequency. Shares, and which order is the largest, are of what was recorded: slow orders count for more in it than in an acceleration.",
+    doNext: () => "Compare amplitudes only with recordings of the same kind; where a fast order is suspected, record an acceleration.",
+  },
   "attribution.engine-left-out": {
     title: "The engine was left out",
     says: () => "The gear is not known, so neither is the engine's speed: what is named here may as well be an order of the engine.",

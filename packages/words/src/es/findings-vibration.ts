@@ -99,6 +99,19 @@ export const vibrationFindings = {
     says: () => "Un micrófono solo da frecuencias; lo fuerte que suena una pieza dice poco de cuánto vibra.",
     doNext: () => "Para las amplitudes use un acelerómetro en el piso o en la guía del asiento.",
   },
+  "attribution.slip-changes": {
+    title: "El deslizamiento cambió durante la grabación",
+    says: (of) =>
+      `El motor giraba más deprisa que la transmisión en un ${of.share("leastShare")} unas veces y en un ${of.share("mostShare")} otras: sus órdenes se emborronan y son mayores de lo que se muestra.`,
+    doNext: () =>
+      "Grabe otra vez con el convertidor bloqueado o el embrague del todo acoplado; si no se puede, registre engine_rpm y tome de ahí la velocidad.",
+  },
+  "attribution.differentiated": {
+    title: "Una velocidad o un desplazamiento, no una aceleración",
+    says: () =>
+      "Las amplitudes se pasaron a aceleraciones a la frecuencia propia de cada orden. Las partes, y cuál es el orden mayor, son de lo grabado: en ello los órdenes lentos cuentan más que en una aceleración.",
+    doNext: () => "Compare amplitudes solo con grabaciones de la misma clase; si se sospecha de un orden rápido, grabe una aceleración.",
+  },
   "attribution.engine-left-out": {
     title: "El motor quedó fuera",
     says: () => "No se conoce la marcha ni, por tanto, la velocidad del motor: lo que aquí se nombra puede ser también un orden del motor.",
