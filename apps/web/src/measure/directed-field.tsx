@@ -1,12 +1,14 @@
 import { Choice } from "../controls/choice.js";
 import { hasKeys, useKeptDraft } from "../device/kept-draft.js";
+import { useSettings } from "../settings/settings-context.js";
 import { useWords } from "../words/use-words.js";
 import { type Direction, directedAmount } from "./directed-amount.js";
+import { LeftDraft } from "./left-draft.js";
 import { MeasureField } from "./measure-field.js";
 import styles from "./measure-field.module.css";
 import { measureWords } from "./measure-words.js";
-import type { Measure } from "./measures.js";
-import type { Bounds } from "./read-measure.js";
+import { type Measure, shownAs } from "./measures.js";
+import { type Bounds, measureText } from "./read-measure.js";
 
 export interface DirectedFieldProps {
   readonly part: string;
@@ -35,10 +37,13 @@ const isHalf = (value: unknown): value is Half =>
 
 /** A number whose sign is chosen in words; it goes into the case once both are there. */
 export function DirectedField({ part, label, help, measure, bounds, value, words: ways, onChange }: DirectedFieldProps) {
+  const { settings } = useSettings();
   const words = useWords(measureWords);
   const [half, keepHalf] = useKeptDraft(part, isHalf);
   const amount = value === null ? (half?.amount ?? null) : Math.abs(value);
   const direction = value ? (value > 0 ? "plus" : "minus") : (half?.direction ?? null);
+  // A value that came from elsewhere counts; the amount that was waiting for its direction stands beside it.
+  const beside = value !== null && half !== null && half.amount !== amount ? half.amount : null;
   const put = (next: Half): void => {
     const signed = directedAmount(next.amount, next.direction);
     // Nought has no direction: the one that was chosen is kept beside it.
@@ -71,6 +76,13 @@ export function DirectedField({ part, label, help, measure, bounds, value, words
           {words.chooseWay}
         </p>
       ) : null}
+      {beside === null ? null : (
+        <LeftDraft
+          text={`${measureText(beside, measure, settings.units, words.decimalSign)} ${shownAs(measure, settings.units).chip}`.trim()}
+          onUse={() => put({ amount: beside, direction: half?.direction ?? direction })}
+          onForget={() => keepHalf(null)}
+        />
+      )}
     </div>
   );
 }
