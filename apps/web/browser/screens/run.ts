@@ -32,6 +32,8 @@ try {
     const { page, context, faults } = await openDevice(browser, shop.address, settings);
     // Whoever opens the shop for the first time gets its cases within a moment; pictures are taken after that.
     await show(page, "/cases");
+    // Cautions stand open the first time; pictures show a page as it is met from then on.
+    await show(page, path);
     await show(page, path);
     for (const text of press) await page.locator("main").getByText(text, { exact: true }).first().click();
     if (from !== undefined) await bringUp(page, from);
