@@ -228,6 +228,26 @@ describe("listen --keep", () => {
   });
 });
 
+describe("listen to a vibration velocity", () => {
+  it("names the order, with the acceleration that it is", async () => {
+    // 2 mm/s of the propeller shaft's first order, at 31 to 39 turns a second.
+    let [turns, state] = [0, 1];
+    const lines = Array.from({ length: 12_000 }, (_, k) => {
+      const speed = 20 + k / 2400;
+      turns += (speed * 3.73) / 2.42 / 400;
+      state = (state * 48_271) % 2_147_483_647;
+      return `${k / 400},${(2 * Math.cos(2 * Math.PI * turns) + state / 2_147_483_647 - 0.5).toFixed(5)},${k % 200 === 0 ? (speed * 3.6).toFixed(3) : ""}`;
+    });
+    writeFileSync(program.path("velocity.csv"), `time_s,vel_z_mms,speed_kmh\n${lines.join("\n")}\n`);
+    const json = await listen("velocity.csv", "--case", "case.json");
+    expect(json.verdict).toMatchObject(shaftVerdict);
+    expect(json.findings.map(({ code }) => code)).toContain("attribution.differentiated");
+    const frequency = (22.5 * 3.73) / 2.42;
+    const amplitude = found(json, "propeller-shaft", 1)?.amplitudeMS2?.value ?? Number.NaN;
+    expect(Math.abs(amplitude / (0.002 * 2 * Math.PI * frequency) - 1)).toBeLessThan(AMPLITUDE);
+  });
+});
+
 describe("listen refuses", () => {
   const refusal = async (...args: string[]): Promise<readonly [number | null, string]> => {
     const { code, out, err } = await program.run(["listen", ...args]);

@@ -86,7 +86,7 @@ function concluded(evidence: Evidence, course: RunReading, checks: readonly Chan
     noneProbability,
     ...decided,
     coincidences: best.unparted,
-    resonances: resonancesIn(course, strongest),
+    resonances: resonancesIn(course, strongest, input),
     angle: followed.angle,
     readings: followed.readings,
     blocks: best.fit.places,

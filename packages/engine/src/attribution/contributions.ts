@@ -1,10 +1,12 @@
 import type { Contribution, CourseOfOrder } from "./attribution.js";
 import type { Evidence } from "./evidence.js";
 import type { Reading } from "./follow-speed.js";
+import type { AttributionInput } from "./input.js";
 import { amplitudeOf } from "./line-amplitude.js";
 import { type OrderLine, type PartOrderName, sameOrder } from "./order-lines.js";
 import { foldsBack, type RunReading } from "./read-run.js";
 import { foldedFrequency } from "./sensor-checks.js";
+import { asAcceleration, DERIVATIVES } from "./to-acceleration.js";
 
 /** Probability of a line over all readings; lines of one column share theirs evenly. */
 export type ProbabilityOf = (line: PartOrderName) => number;
@@ -39,13 +41,13 @@ export function contributionsOf(evidence: Evidence, probability: ProbabilityOf, 
       highest,
       observable,
       foldsTo: null,
-      amplitudes: found.meanSquares.map((square, channel) =>
+      amplitudes: found.accelerations.map((square, channel) =>
         square === null || input.channels[channel]?.quantity === "sound" ? null : amplitudeOf(square),
       ),
       together: found.column.lines.filter((other) => !sameOrder(other, line)).map((other) => ({ part: other.part, order: other.order })),
       share: found.share,
       probability: probability(line),
-      course: courseOf(best, j, strongest),
+      course: courseOf(best, j, strongest, input),
     };
   });
 }
@@ -57,10 +59,11 @@ function foldOf(line: OrderLine, { input, run }: Evidence): number | null {
   return foldedFrequency(line.perTurn * run.speeds.middle, input.channels[0]?.samples.rate ?? 0);
 }
 
-/** How a column went in one channel; null where it showed in no block. */
-export function courseOf({ fit }: RunReading, j: number, channel: number): CourseOfOrder | null {
+/** How a column went in one channel, as an acceleration; null where it showed in no block. */
+export function courseOf({ fit }: RunReading, j: number, channel: number, { channels }: AttributionInput): CourseOfOrder | null {
   const course = fit.columns[j];
-  const blocks = course?.blocks[channel];
+  const times = DERIVATIVES[channels[channel]?.quantity ?? "acceleration"];
+  const blocks = course?.blocks[channel]?.map((block, i) => asAcceleration(block, course.frequencies[i] as number, times));
   if (course === undefined || blocks === undefined || blocks.length === 0) return null;
   return {
     times: course.places.map((place) => fit.places[place]?.time ?? Number.NaN),

@@ -32,9 +32,9 @@ const WORTH_A_WORD = 0.03;
 const SURELY_THERE = 5;
 
 /** What rings by itself, and what orders make ring as they pass. channel: in which their courses are read. */
-export function resonancesIn(reading: RunReading, channel: number): readonly Resonance[] {
+export function resonancesIn(reading: RunReading, channel: number, input: AttributionInput): readonly Resonance[] {
   const passed = reading.columns.flatMap(({ presence, share }, j): readonly Resonance[] => {
-    const course = presence > SURELY_THERE && share > WORTH_A_WORD ? courseOf(reading, j, channel) : null;
+    const course = presence > SURELY_THERE && share > WORTH_A_WORD ? courseOf(reading, j, channel, input) : null;
     const frequency = course && passedResonance(course);
     return frequency === null ? [] : [{ frequency, excitedBy: "orders", share: null }];
   });

@@ -5,8 +5,8 @@ import type { ShaftAngle } from "../signal/shaft-angle.js";
 /** One channel of a recording. */
 export interface RecordedChannel {
   readonly samples: SampleReader;
-  /** Of a sound only frequencies are believed: how loud a part is says nothing about how much it shakes. */
-  readonly quantity: "acceleration" | "sound";
+  /** Of a sound only frequencies are believed: how loud a part is says nothing about how much it shakes. Velocities (m/s) and displacements (m) are turned into accelerations order by order. */
+  readonly quantity: "acceleration" | "velocity" | "displacement" | "sound";
   /** Greatest value that the channel can show, in its unit; null = not known. */
   readonly fullScale: number | null;
 }
@@ -27,7 +27,7 @@ export interface ReferenceShaft {
 
 /** A recording on the road and what turned. */
 export interface AttributionInput {
-  /** One or more of the same rate, start and length. Accelerations in m/s^2; the first kind found among them is used for shares. */
+  /** One or more of the same rate, start and length. Accelerations in m/s^2; the first kind found among them, in the order above, is used for shares. */
   readonly channels: readonly RecordedChannel[];
   readonly reference: ReferenceShaft;
   readonly parts: readonly RotatingPart[];

@@ -7,12 +7,15 @@ import type { AttributionInput } from "./input.js";
 import { type MeanSquare, meanSquareOf, type NoisyBlock } from "./line-amplitude.js";
 import { type FitColumn, fitColumns, type OrderLine } from "./order-lines.js";
 import { type BlockPlan, planBlocks, type Run } from "./run.js";
+import { asAcceleration, DERIVATIVES } from "./to-acceleration.js";
 
 /** A column with what was found of it. */
 export interface MeasuredColumn {
   readonly column: FitColumn;
   /** Per channel; null where it showed in no block. */
   readonly meanSquares: readonly (MeanSquare | null)[];
+  /** The same as accelerations, (m/s^2)^2. */
+  readonly accelerations: readonly (MeanSquare | null)[];
   readonly share: number;
   /** Standard uncertainty of the share. */
   readonly u: number;
@@ -72,9 +75,15 @@ export function* readRun(
   const measured = columns.map((column, j) => {
     const overlaid = blocksOverlaid(fit, folded, j);
     const course = fit.columns[j];
-    const meanSquares =
-      course?.blocks.map((noisy) => squareOrNull(noisy.filter((_, i) => !overlaid.has(course.places[i] as number)))) ?? [];
-    return { column, meanSquares, evidence: evidenceOf(meanSquares, fit, part * run.count, heard) };
+    const shown = (noisy: readonly NoisyBlock[]) => noisy.filter((_, i) => !overlaid.has(course?.places[i] as number));
+    const meanSquares = course?.blocks.map((noisy) => squareOrNull(shown(noisy))) ?? [];
+    const accelerations =
+      course?.blocks.map((noisy, channel) => {
+        const times = DERIVATIVES[input.channels[channel]?.quantity ?? "acceleration"];
+        if (times === 0) return meanSquares[channel] ?? null;
+        return squareOrNull(shown(noisy.map((block, i) => asAcceleration(block, course.frequencies[i] as number, times))));
+      }) ?? [];
+    return { column, meanSquares, accelerations, evidence: evidenceOf(meanSquares, fit, part * run.count, heard) };
   });
   const known = { rate: input.channels[0]?.samples.rate ?? 0, scale, seconds: run.duration / blocks };
   const shadowOn = (column: FitColumn, j: number): MeasuredColumn["shadow"] => {
@@ -92,9 +101,10 @@ export function* readRun(
   const chances: CauseProbabilities = causeProbabilities(measured.map(({ evidence }) => evidence));
   return {
     fit,
-    columns: measured.map(({ column, meanSquares, evidence }, j) => ({
+    columns: measured.map(({ column, meanSquares, accelerations, evidence }, j) => ({
       column,
       meanSquares,
+      accelerations,
       share: Math.min(1, Math.max(0, evidence.share)),
       u: evidence.u,
       presence: presence(evidence),
@@ -123,9 +133,11 @@ const blocksOverlaid = ({ folded: courses }: RunFit, folded: readonly MeasuredFo
 export const foldsBack = (line: OrderLine, run: Run, { channels }: AttributionInput): boolean =>
   line.perTurn * run.speeds.middle > (channels[0]?.samples.rate ?? 0) / 2;
 
+const KINDS = ["acceleration", "velocity", "displacement", "sound"] as const;
+
 /** Channels of the first kind there is: accelerations and sounds do not add up. */
 export function believed({ channels }: AttributionInput): readonly number[] {
-  const kind = channels.some(({ quantity }) => quantity === "acceleration") ? "acceleration" : "sound";
+  const kind = KINDS.find((one) => channels.some(({ quantity }) => quantity === one));
   return channels.flatMap(({ quantity }, i) => (quantity === kind ? [i] : []));
 }
 

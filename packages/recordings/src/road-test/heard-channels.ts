@@ -5,7 +5,7 @@ import { type ChannelPlace, channelPlaces } from "../find-channel.js";
 import type { Channel, Recording } from "../recording.js";
 import { type RecordingResult, recordingValue } from "../recording-result.js";
 import { type EvenChannel, evenChannel } from "../timing/even-channel.js";
-import { HEARD, type OnOneClock, onOneClock } from "./on-one-clock.js";
+import { HEARD, isHeard, type OnOneClock, onOneClock } from "./on-one-clock.js";
 
 /** A channel on even steps: its longest stretch without a gap. */
 export interface HeardChannel {
@@ -20,7 +20,11 @@ export type HeardChannels = OnOneClock<HeardChannel>;
 /** Every channel of the best kind that a recording has; none where it has nothing that can be listened to. */
 export function hearablePlaces(recording: Recording): readonly ChannelPlace[] {
   const places = channelPlaces(recording);
-  return HEARD.map((quantity) => places.filter(({ channel }) => channel.quantity === quantity)).find(({ length }) => length > 0) ?? [];
+  return (
+    HEARD.map((quantity) => places.filter(({ channel }) => channel.quantity === quantity && isHeard(channel))).find(
+      ({ length }) => length > 0,
+    ) ?? []
+  );
 }
 
 /** Reads channels, one at least, at even steps of time and into memory, as onOneClock. Faults: those of evenChannel and of onOneClock. */
@@ -57,6 +61,6 @@ export const recordedChannel = ({ place: { channel }, run }: Pick<HeardChannel, 
 /** Samples as the engine takes them, with what is known of their channel. */
 export const channelOf = ({ quantity, fullScale }: Channel, samples: SampleReader): RecordedChannel => ({
   samples,
-  quantity: quantity === "acceleration" ? "acceleration" : "sound",
+  quantity: quantity === "acceleration" || quantity === "velocity" || quantity === "displacement" ? quantity : "sound",
   fullScale,
 });

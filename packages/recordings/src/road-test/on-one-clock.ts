@@ -1,6 +1,7 @@
 import type { Finding } from "@halfturn/engine/findings";
 import type { SampleReader } from "@halfturn/engine/signal";
 import { type PausedWork, partOfWork } from "@halfturn/engine/uncertainty";
+import { MOVES, shakes } from "../channels/shakes.js";
 import type { ChannelQuantity } from "../channels/unit-table.js";
 import type { ChannelPlace } from "../find-channel.js";
 import type { Channel, Recording } from "../recording.js";
@@ -25,11 +26,12 @@ export interface OnOneClock<Form> {
   readonly findings: readonly Finding[];
 }
 
-/** What can be listened to, best first: accelerations; sounds; samples of which nothing is known but that they are samples. */
-export const HEARD: readonly ChannelQuantity[] = ["acceleration", "pressure", "share"];
+/** What can be listened to, best first: accelerations, vibration velocities and displacements; sounds; samples of which nothing is known but that they are samples. */
+export const HEARD: readonly ChannelQuantity[] = ["acceleration", "velocity", "displacement", "pressure", "share"];
 
 /** Whether a vibration can be read from a channel. */
-export const isHeard = ({ quantity }: Channel): boolean => HEARD.includes(quantity);
+export const isHeard = (channel: Channel): boolean =>
+  HEARD.includes(channel.quantity) && (!MOVES.includes(channel.quantity) || shakes(channel));
 
 /**
  * Reads channels, one at least. The first sets the clock; another that does not hold the same moments is left out, and a finding says so.

@@ -1,5 +1,6 @@
 import type { Finding } from "@halfturn/engine/findings";
 import type { PausedWork } from "@halfturn/engine/uncertainty";
+import { shakes } from "../channels/shakes.js";
 import { type ChannelPlace, channelPlaces } from "../find-channel.js";
 import type { Channel, Recording } from "../recording.js";
 import { type RecordingResult, recordingValue } from "../recording-result.js";
@@ -19,10 +20,11 @@ type SpeedKind = RecordedSpeed["kind"];
 const TACHO = /^tacho(?:meter)?_?/i;
 
 /** What a channel tells of speed; null where it tells nothing that can be used. */
-export function speedKindOf({ quantity, name }: Channel): SpeedKind | null {
+export function speedKindOf(channel: Channel): SpeedKind | null {
+  const { quantity, name } = channel;
   if (quantity === "pulses") return "pulses";
   if (quantity === "rotation") return /engine|motor/i.test(name) ? "engine-speed" : null;
-  return quantity === "velocity" ? "road-speed" : null;
+  return quantity === "velocity" && !shakes(channel) ? "road-speed" : null;
 }
 
 /** The surest first: pulses count turns, a road speed goes through the tyre, an engine speed through clutch and gear. */

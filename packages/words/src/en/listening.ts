@@ -26,7 +26,7 @@ export const listening: Listening = {
   speedKind: (column) =>
     `--speed-from: "${column}" is no speed that can be used here; take a road speed (speed_kmh), an engine speed (engine_rpm) or pulses (tacho_propeller_shaft)`,
   noVibration: (file, channels) =>
-    `${file}: none of its channels is an acceleration or a sound (there are: ${channels}); name one with --channel, or its unit under recordings in the case`,
+    `${file}: none of its channels is a vibration or a sound (there are: ${channels}); name one with --channel, or its unit under recordings in the case`,
   unknownTachometerPart: (column, part, allowed) =>
     `--speed-from: "${column}" is a tachometer on "${part}", which does not turn on this vehicle; name the column after one of ${allowed}`,
   figureWritten: (path) => `${path} written.`,

@@ -26,7 +26,7 @@ export const listening: Listening = {
   speedKind: (column) =>
     `--speed-from: "${column}" no es una velocidad que se pueda usar aquí; tome una velocidad de marcha (speed_kmh), un régimen de motor (engine_rpm) o impulsos (tacho_propeller_shaft)`,
   noVibration: (file, channels) =>
-    `${file}: ninguno de sus canales es una aceleración ni un sonido (hay: ${channels}); nombre uno con --channel, o dé su unidad bajo recordings en el caso`,
+    `${file}: ninguno de sus canales es una vibración ni un sonido (hay: ${channels}); nombre uno con --channel, o dé su unidad bajo recordings en el caso`,
   unknownTachometerPart: (column, part, allowed) =>
     `--speed-from: "${column}" es un tacómetro en "${part}", que no gira en este vehículo; dé a la columna el nombre de ${allowed}`,
   figureWritten: (path) => `${path} escrito.`,
