@@ -61,6 +61,17 @@ export interface FieldNames {
   readonly drivelines: string;
   readonly labour: string;
   readonly state: string;
+  readonly powertrain: string;
+  readonly sections: string;
+  readonly tube: string;
+  readonly slip: string;
+  readonly joints: string;
+  readonly support: string;
+  readonly axle: string;
+  readonly windUpDeg: string;
+  readonly drive: string;
+  readonly coast: string;
+  readonly driveline: string;
   readonly runs: string;
   readonly firstJoint: string;
   readonly forwardMm: string;
@@ -166,6 +177,17 @@ export const fieldNames: ByLanguage<FieldNames> = {
     drivelines: "Drivelines",
     labour: "Labour",
     state: "State",
+    powertrain: "Engine and transmission mounts",
+    sections: "Sections",
+    tube: "Tube",
+    slip: "Slip spline",
+    joints: "Joints",
+    support: "Support bearing",
+    axle: "Axle",
+    windUpDeg: "Wind-up under torque",
+    drive: "Driving",
+    coast: "Coasting",
+    driveline: "Driveline",
     runs: "Runs",
     firstJoint: "First joint",
     forwardMm: "Forward of it",
@@ -269,6 +291,17 @@ export const fieldNames: ByLanguage<FieldNames> = {
     drivelines: "Líneas motrices",
     labour: "Mano de obra",
     state: "Estado",
+    powertrain: "Soportes de motor y caja",
+    sections: "Tramos",
+    tube: "Tubo",
+    slip: "Estriado deslizante",
+    joints: "Juntas",
+    support: "Apoyo central",
+    axle: "Eje",
+    windUpDeg: "Giro del eje con par",
+    drive: "Con tracción",
+    coast: "En retención",
+    driveline: "Línea motriz",
     runs: "Va",
     firstJoint: "Primera junta",
     forwardMm: "Por delante de ella",
