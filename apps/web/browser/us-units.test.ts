@@ -44,7 +44,7 @@ test(
         await page.evaluate(() => {
           for (const fold of document.querySelectorAll("details")) fold.open = true;
         });
-        const shown = (await page.locator("main").textContent()) ?? "";
+        const shown = ((await page.locator("main").textContent()) ?? "").replaceAll(/\s+/g, " ");
         // What a person wrote stays as it was written.
         const said = own
           .reduce((text, written) => (written.length > 3 ? text.replaceAll(written, " ") : text), shown)
