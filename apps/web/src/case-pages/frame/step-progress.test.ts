@@ -59,6 +59,9 @@ test("gauging says how many shafts are left, and when the numbers are not road a
   expect(codeOf("gauge", gauged())).toBe("done: gauged");
   const part = stepProgress("gauge", gauged({ readings: [] }), analysed(gauged({ readings: [] })));
   expect(part).toEqual({ state: "part", note: { code: "shafts-to-read", count: 3 } });
+  expect(codeOf("explain", gauged({ readings: [] }))).toBe("open: gauge-first");
+  expect(codeOf("report", gauged({ readings: [] }))).toBe("open: gauge-first");
+  expect(codeOf("report", gauged())).toBe("done: ready");
   const hanging = gauged({ state: { rideHeight: "drooped", wheels: "hanging" } });
   expect(codeOf("gauge", hanging)).toBe("trouble: not-road-angles");
   expect(codeOf("explain", hanging)).toBe("trouble: not-road-angles");

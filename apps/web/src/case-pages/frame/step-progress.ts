@@ -45,7 +45,7 @@ export function stepProgress(step: Step, document: Case, analysed: Analysed): St
     case "prove":
       return proving(document);
     case "report":
-      return document.gauging?.length ? say("done", "ready") : say("open", "gauge-first");
+      return isRead(document) ? say("done", "ready") : say("open", "gauge-first");
   }
 }
 
@@ -75,8 +75,11 @@ function gauging(document: Case, analysed: Analysed): StepProgress {
   return unread > 0 ? { state: "part", note: { code: "shafts-to-read", count: unread } } : say("done", "gauged");
 }
 
+/** A gauging that was begun says nothing until its first reading. */
+const isRead = ({ gauging: gaugings = [] }: Case): boolean => gaugings.some(({ readings }) => readings.length > 0);
+
 function explaining(document: Case, analysed: Analysed): StepProgress {
-  if (!document.gauging?.length || !analysed) return say("open", "gauge-first");
+  if (!isRead(document) || !analysed) return say("open", "gauge-first");
   const verdicts = analysed.flatMap(({ analysis }) => [
     ...analysis.joints.map(({ verdict }) => verdict),
     analysis.cancellation.verdict,
