@@ -1,3 +1,4 @@
+import { newCase } from "@halfturn/casefile";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { accessibilityFaults } from "./support/check-page.js";
@@ -125,5 +126,38 @@ test("a browser that refuses its storage keeps what was typed over a change of p
   await length(page).fill("12..");
   await lookAway(page);
   expect(await length(page).inputValue()).toBe("12..");
+  expect(faults).toEqual([]);
+});
+
+const button = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
+const readout = (page: Page) => page.getByLabel("Reading in degrees");
+
+test("a reading half typed under the vehicle is there after a look at another page and a reload, and goes once it is kept", async () => {
+  const body = JSON.stringify(newCase({ id: "under-it", title: "Under it", layout: "one-piece", createdAt: "2026-05-04T07:30:00Z" }));
+  await fetch(`${shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
+  const { page, faults } = await openDevice(browser, shop.address, { size: PHONE });
+  const read = async () => (await shop.read("under-it")).gauging?.[0]?.readings.map(({ deg }) => deg);
+  await page.goto("/cases/under-it/gauge");
+  // What is said before the first reading stays as well.
+  await page.getByText("on a drive-on lift", { exact: true }).tap();
+  await page.getByRole("link", { name: /Describe/ }).tap();
+  await page.getByRole("link", { name: /Gauge/ }).tap();
+  await button(page, "Start reading").tap();
+  await button(page, "2").tap();
+  await button(page, "Decimal point").tap();
+  await page.getByRole("link", { name: /Describe/ }).tap();
+  await page.waitForURL(/\/describe$/);
+  await page.getByRole("link", { name: /Gauge/ }).tap();
+  expect(await readout(page).inputValue()).toBe("2.");
+  await page.reload();
+  await readout(page).waitFor();
+  expect(await readout(page).inputValue()).toBe("2.");
+  await button(page, "4").tap();
+  await page.getByRole("group", { name: /lean/ }).getByRole("button", { name: "Top leans to the rear" }).tap();
+  await expect.poll(read, { timeout: 5000 }).toEqual([2.4]);
+  expect(await readout(page).inputValue()).toBe("");
+  await page.reload();
+  await readout(page).waitFor();
+  expect(await readout(page).inputValue()).toBe("");
   expect(faults).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { createContext, useContext, useState } from "react";
-import { newDraftStore } from "./draft-store.js";
+import { type DraftStore, newDraftStore } from "./draft-store.js";
 
 const drafts = newDraftStore(() => window.sessionStorage);
 
@@ -33,6 +33,15 @@ export function useKeptDraft<Draft>(
     hold({ key, draft: next });
   };
   return [draft, keep];
+}
+
+/** The drafts below one part of the page, for what keeps them outside of what is drawn. */
+export function useDraftsOf(part: string): DraftStore {
+  const place = useContext(DraftPlace);
+  return {
+    read: (key) => drafts.read(`${place}/${part}/${key}`),
+    write: (key, draft) => drafts.write(`${place}/${part}/${key}`, draft),
+  };
 }
 
 /** Whether a value from a storage has these keys; what they hold is for the caller to look at. */

@@ -1,5 +1,7 @@
 import type { VehicleSide } from "@halfturn/casefile";
 import { useSyncExternalStore } from "react";
+import type { DraftStore } from "../../../device/draft-store.js";
+import { hasKeys } from "../../../device/kept-draft.js";
 import type { ShaftEnd } from "../model/ends.js";
 
 /** What stands on the page for one step before it is kept. It stays there when one looks at another place meanwhile. */
@@ -14,6 +16,16 @@ export interface Draft {
 
 export const EMPTY: Draft = { text: "", chosen: null, isFace: null, side: null, changing: null };
 
+const isOneOf = (value: unknown, ...those: readonly unknown[]): boolean => value === null || those.includes(value);
+
+const isDraft = (value: unknown): value is Draft =>
+  hasKeys(value, "text", "chosen", "isFace", "side", "changing") &&
+  typeof value.text === "string" &&
+  isOneOf(value.chosen, "source-end", "driven-end") &&
+  isOneOf(value.isFace, true, false) &&
+  isOneOf(value.side, "left", "right") &&
+  (value.changing === null || Number.isInteger(value.changing));
+
 /** The drafts of one gauging, by the keys of their steps. They stand outside of what is drawn: a digit redraws its own place, and nothing else. */
 export interface Drafts {
   readonly of: (step: string) => Draft;
@@ -22,14 +34,22 @@ export interface Drafts {
   readonly subscribe: (changed: () => void) => () => void;
 }
 
-export function newDrafts(): Drafts {
+/** `kept` outlasts the page; what it holds counts where it still fits what was read meanwhile. */
+export function newDrafts(kept: DraftStore, fits: (step: string, draft: Draft) => boolean): Drafts {
   const held = new Map<string, Draft>();
   const listeners = new Set<() => void>();
   return {
-    of: (step) => held.get(step) ?? EMPTY,
+    of: (step) => {
+      const known = held.get(step);
+      if (known) return known;
+      const left = kept.read(step);
+      const draft = isDraft(left) && fits(step, left) ? left : EMPTY;
+      held.set(step, draft);
+      return draft;
+    },
     put: (step, draft) => {
-      if (draft) held.set(step, draft);
-      else held.delete(step);
+      held.set(step, draft ?? EMPTY);
+      kept.write(step, draft);
       for (const listener of listeners) listener();
     },
     subscribe: (changed) => {

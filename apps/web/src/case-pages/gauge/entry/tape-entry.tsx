@@ -4,6 +4,7 @@ import { useId, useState } from "react";
 import { NumberPad } from "../../../controls/number-pad.js";
 import { afterKey } from "../../../controls/pad-text.js";
 import { TextEntry } from "../../../controls/text-entry.js";
+import { hasKeys, useKeptDraft } from "../../../device/kept-draft.js";
 import type { Units } from "../../../device/settings.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { vehicleEndOf } from "../model/ends.js";
@@ -24,6 +25,18 @@ export interface TapeEntryProps {
   readonly onKeep: (heading: CaseHeading) => void;
 }
 
+interface Typed {
+  readonly lateral: string;
+  readonly over: string;
+  readonly toward: VehicleSide | null;
+}
+
+const isTyped = (value: unknown): value is Typed =>
+  hasKeys(value, "lateral", "over", "toward") &&
+  typeof value.lateral === "string" &&
+  typeof value.over === "string" &&
+  (value.toward === null || value.toward === "left" || value.toward === "right");
+
 /** How far a shaft runs to one side, by tape: the offset of its driven end, over a length. A shaft has one; measuring it again replaces it. */
 export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: TapeEntryProps) {
   const words = useWords(gaugeWords);
@@ -33,25 +46,25 @@ export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: T
   const before = gauging.headings?.findLast(({ of }) => of === step.shaft);
   const usualMm = before && "lateralMm" in before ? before.overMm : undefined;
   const lengthMm = usualMm ?? driveline.sections.find(({ id }) => id === step.shaft)?.lengthMm;
-  const [lateral, setLateral] = useState("");
+  const [typed, keepTyped] = useKeptDraft(`${gauging.driveline} ${gauging.stage} ${gauging.takenAt ?? ""} tape ${step.shaft}`, isTyped);
   const usualOver = lengthMm === undefined ? "" : lengthText(lengthMm, units, decimalSign, false);
-  const [over, setOver] = useState(usualOver);
-  const [toward, setToward] = useState<VehicleSide | null>(before?.toward ?? null);
+  const { lateral, over, toward } = typed ?? { lateral: "", over: usualOver, toward: before?.toward ?? null };
   const [fault, setFault] = useState<keyof typeof words.tapeFaults | null>(null);
 
   const keep = (side: VehicleSide | null) => {
     // The length that nobody touched stays what it is, whatever it was rounded to for showing.
     const length = over === usualOver && lengthMm !== undefined ? `${lengthMm} mm` : over;
-    const typed = typedHeading({ shaft: step.shaft, lateral, over: length, toward: side }, units);
-    if (!typed.ok) return setFault(typed.fault);
-    onKeep(typed.heading);
+    const read = typedHeading({ shaft: step.shaft, lateral, over: length, toward: side }, units);
+    if (!read.ok) return setFault(read.fault);
+    keepTyped(null);
+    onKeep(read.heading);
   };
   const change = (text: string): void => {
-    setLateral(text);
+    keepTyped({ lateral: text, over, toward });
     setFault(null);
   };
   const press = (side: VehicleSide): void => {
-    setToward(side);
+    keepTyped({ lateral, over, toward: side });
     setFault(null);
     if (lateral !== "") keep(side);
   };
@@ -95,7 +108,11 @@ export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: T
         onKey={(key) => change(afterKey(lateral, key, decimalSign))}
         onKeep={() => keep(toward)}
       />
-      <TextEntry label={`${words.over} (${lengthUnit(units)})`} value={over} onChange={setOver} />
+      <TextEntry
+        label={`${words.over} (${lengthUnit(units)})`}
+        value={over}
+        onChange={(text) => keepTyped({ lateral, over: text, toward })}
+      />
       <p className={styles.place}>{words.tapeHelp(drivenEnd)}</p>
     </section>
   );

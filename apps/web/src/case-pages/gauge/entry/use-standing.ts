@@ -1,9 +1,10 @@
 import type { CaseDriveline, CaseGauging, VehicleSide } from "@halfturn/casefile";
 import { useState } from "react";
+import { useDraftsOf } from "../../../device/kept-draft.js";
 import { notedEnd, type ShaftEnd } from "../model/ends.js";
 import { noteLowerEnd } from "../model/keep-reading.js";
-import { nextOpen, stepOfReading, stepsOf, WAYS, type Way } from "../model/step.js";
-import { EMPTY, newDrafts } from "./drafts.js";
+import { nextOpen, stepOfReading, stepsOf, takenAt, WAYS, type Way } from "../model/step.js";
+import { type Drafts, EMPTY, newDrafts } from "./drafts.js";
 
 export interface StandingInput {
   readonly driveline: CaseDriveline;
@@ -20,8 +21,11 @@ interface Place {
 
 /** Where one stands in a gauging, and the ways to another place in it. */
 export function useStanding({ driveline, gauging, editGauging, startSide }: StandingInput) {
-  const [place, goTo] = useState<Place>(() => ({ way: "places", step: nextOpen(stepsOf(driveline, "places", gauging), -1, gauging) }));
-  const [drafts] = useState(newDrafts);
+  const kept = useDraftsOf(`${gauging.driveline} ${gauging.stage} ${gauging.takenAt ?? ""}`);
+  const [drafts] = useState(() =>
+    newDrafts(kept, (key, draft) => draft.changing === null || isTakenAt(driveline, gauging, key, draft.changing)),
+  );
+  const [place, goTo] = useState<Place>(() => firstPlace(driveline, gauging, drafts));
   const [carried, setCarried] = useState<ShaftEnd | null>(() => lastEnd(gauging));
   const steps = stepsOf(driveline, place.way, gauging);
 
@@ -69,6 +73,19 @@ export function useStanding({ driveline, gauging, editGauging, startSide }: Stan
     goToKey,
     goOn,
   };
+}
+
+/** Whether a reading is one of a step: another device may have taken some out. */
+const isTakenAt = (driveline: CaseDriveline, gauging: CaseGauging, key: string, reading: number): boolean =>
+  WAYS.some((way) => stepsOf(driveline, way, gauging).some((step) => step.key === key && takenAt(step, gauging).includes(reading)));
+
+/** Where something is half typed; else the first place where nothing was taken. */
+function firstPlace(driveline: CaseDriveline, gauging: CaseGauging, drafts: Drafts): Place {
+  for (const way of WAYS) {
+    const begun = stepsOf(driveline, way, gauging).findIndex(({ key }) => drafts.of(key).text.trim() !== "");
+    if (begun >= 0) return { way, step: begun };
+  }
+  return { way: "places", step: nextOpen(stepsOf(driveline, "places", gauging), -1, gauging) };
 }
 
 export type Standing = ReturnType<typeof useStanding>;

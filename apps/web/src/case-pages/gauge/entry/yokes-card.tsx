@@ -54,9 +54,10 @@ function SectionYokes({ name, seenDeg, onSeen }: SectionYokesProps) {
   const words = useWords(gaugeWords).yokes;
   const seen = seenDeg === null ? null : phasingNamed(seenDeg);
   // Another angle opens its field; the case keeps what it has until the angle is typed.
-  const [isOther, setOther] = useState(seen === "other");
+  const [other, setOther] = useState<"chosen" | "typed" | null>(seen === "other" ? "typed" : null);
+  const isOther = other !== null;
   const choose = (phasing: Phasing): void => {
-    setOther(phasing === "other");
+    setOther(phasing === "other" ? "chosen" : null);
     if (phasing !== "other") onSeen(USUAL_PHASINGS_DEG[phasing]);
   };
   return (
@@ -68,7 +69,18 @@ function SectionYokes({ name, seenDeg, onSeen }: SectionYokesProps) {
         onChange={choose}
       />
       {isOther ? (
-        <MeasureField label={words.angle} measure="angle" bounds={ANY_ANGLE} value={seen === "other" ? seenDeg : null} onChange={onSeen} />
+        <MeasureField
+          part={`yokes ${name}`}
+          label={words.angle}
+          measure="angle"
+          bounds={ANY_ANGLE}
+          value={other === "chosen" && seen !== "other" ? null : seenDeg}
+          onChange={(degrees) => {
+            // A right angle on the way to another one stays in the field.
+            setOther("typed");
+            onSeen(degrees);
+          }}
+        />
       ) : null}
     </>
   );

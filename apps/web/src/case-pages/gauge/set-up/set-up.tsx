@@ -6,6 +6,7 @@ import { Button } from "../../../controls/button.js";
 import { Card } from "../../../controls/card.js";
 import { Choice } from "../../../controls/choice.js";
 import { Fold } from "../../../controls/fold.js";
+import { hasKeys, useKeptDraft } from "../../../device/kept-draft.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { DrivelineChoice } from "../driveline-choice.js";
 import type { TiltAvailability } from "../entry/use-tilt.js";
@@ -26,6 +27,23 @@ export interface SetUpProps {
   readonly onLeave: (() => void) | null;
 }
 
+/** What is said before the first reading. */
+interface Chosen {
+  readonly stage: Stage;
+  readonly wheels: Wheels | null;
+  readonly rideHeight: CaseGauging["state"]["rideHeight"];
+  readonly gauge: CaseGauge;
+  readonly side: VehicleSide;
+}
+
+const isChosen = (value: unknown): value is Chosen =>
+  hasKeys(value, "stage", "wheels", "rideHeight", "gauge", "side") &&
+  typeof value.stage === "string" &&
+  (value.wheels === null || typeof value.wheels === "string") &&
+  typeof value.rideHeight === "string" &&
+  hasKeys(value.gauge, "resolutionDeg", "accuracyDeg") &&
+  typeof value.side === "string";
+
 /** A gauging before its first reading: two taps where everything is as usual, and nothing assumed that could make every angle wrong. */
 export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeave }: SetUpProps) {
   const words = useWords(gaugeWords).setUp;
@@ -34,17 +52,22 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
   const earlier = (document.gauging ?? []).filter((gauging) => gauging.driveline === id);
   // As it stood before, to be seen and put right; never what gives no road angles.
   const stands = earlier.at(-1)?.state.wheels ?? null;
-  const [stage, setStage] = useState<Stage>(() => stageNow(document, earlier));
-  const [wheels, setWheels] = useState<Wheels | null>(() => (stands === "hanging" ? null : stands));
-  const [rideHeight, setRideHeight] = useState<CaseGauging["state"]["rideHeight"]>(() =>
-    stands === null || stands === "hanging" ? "normal" : (earlier.at(-1)?.state.rideHeight ?? "normal"),
-  );
-  const [gauge, setGauge] = useState<CaseGauge>(() => lastGauge(document.gauging ?? []));
-  const [side, setSide] = useState<VehicleSide>(earlier.at(-1)?.readings[0]?.side ?? "left");
+  const [first] = useState<Chosen>(() => ({
+    stage: stageNow(document, earlier),
+    wheels: stands === "hanging" ? null : stands,
+    rideHeight: stands === null || stands === "hanging" ? "normal" : (earlier.at(-1)?.state.rideHeight ?? "normal"),
+    gauge: lastGauge(document.gauging ?? []),
+    side: earlier.at(-1)?.readings[0]?.side ?? "left",
+  }));
+  const [begun, keepBegun] = useKeptDraft(`set-up ${id} ${earlier.length}`, isChosen);
+  const chosen = begun ?? first;
+  const { stage, wheels, rideHeight, gauge, side } = chosen;
+  const choose = (change: Partial<Chosen>): void => keepBegun({ ...chosen, ...change });
   const [asked, setAsked] = useState(false);
   const isStop = wheels !== null && standingFindings({ wheels, rideHeight, path: "" }).some(({ severity }) => severity === "stop");
   const start = () => {
     if (wheels === null) return setAsked(true);
+    keepBegun(null);
     onStart({ driveline: id, stage, takenAt: new Date().toISOString(), state: { rideHeight, wheels }, gauge, readings: [] }, side);
   };
   return (
@@ -70,23 +93,20 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
         <StandingChoice
           wheels={wheels}
           rideHeight={rideHeight}
-          onChange={(nextWheels, nextHeight) => {
-            setWheels(nextWheels);
-            setRideHeight(nextHeight);
-          }}
+          onChange={(nextWheels, nextHeight) => choose({ wheels: nextWheels, rideHeight: nextHeight })}
         />
         <Choice
           label={words.stage}
           value={stage}
           options={(["as-found", "after"] as const).map((value) => ({ value, label: catalogue.labels.stages[value] }))}
-          onChange={setStage}
+          onChange={(next) => choose({ stage: next })}
         />
-        <SideOfVehicle side={side} onSide={setSide} />
+        <SideOfVehicle side={side} onSide={(next) => choose({ side: next })} />
         <Fold
           title={`${words.gauge}: ${catalogue.numbers.gaugedAngle(gauge.resolutionDeg)} ± ${catalogue.numbers.gaugedAngle(gauge.accuracyDeg)}`}
         >
-          <GaugeChoice gauge={gauge} onGauge={setGauge} phone={phone} />
-          <ZeroCheck gauge={gauge} onGauge={setGauge} />
+          <GaugeChoice gauge={gauge} onGauge={(next) => choose({ gauge: next })} phone={phone} />
+          <ZeroCheck gauge={gauge} onGauge={(next) => choose({ gauge: next })} />
         </Fold>
         <Cautions />
       </Card>

@@ -2,6 +2,7 @@ import type { CaseGauge } from "@halfturn/casefile";
 import { catalogueOf } from "@halfturn/words";
 import { useState } from "react";
 import { Button } from "../../../controls/button.js";
+import { hasKeys, useKeptDraft } from "../../../device/kept-draft.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { PhonePanel } from "../entry/phone-panel.js";
 import { isPhone } from "../model/gauge-presets.js";
@@ -10,6 +11,14 @@ import { withoutZeroCheck, withZeroPair, type ZeroReading, zeroFound, zeroReadin
 import { gaugeWords } from "../words/gauge-catalogue.js";
 import styles from "./set-up.module.css";
 import { ZeroEntry } from "./zero-entry.js";
+
+/** A check that was begun, and its first reading if there is one. */
+interface Begun {
+  readonly first: ZeroReading | null;
+}
+
+const isBegun = (value: unknown): value is Begun =>
+  hasKeys(value, "first") && (value.first === null || (hasKeys(value.first, "deg") && typeof value.first.deg === "number"));
 
 export interface ZeroCheckProps {
   readonly gauge: CaseGauge;
@@ -23,23 +32,24 @@ const LARGE_ZERO_DEG = 1;
 export function ZeroCheck({ gauge, onGauge }: ZeroCheckProps) {
   const words = useWords(gaugeWords).setUp;
   const { numbers } = catalogueOf(useLanguage());
-  const [isOpen, setOpen] = useState(false);
+  // Half a check is still there after a look at another page.
+  const [begun, begin] = useKeptDraft("zero", isBegun);
   const zero = zeroFound(gauge.zeroCheck ?? []);
   const finished = (first: ZeroReading, turned: ZeroReading): void => {
-    setOpen(false);
+    begin(null);
     onGauge(withZeroPair(gauge, first, turned));
   };
   return (
     <section className={styles.group}>
       <h3>{words.zero}</h3>
-      {isOpen ? (
-        <ZeroPad withPhone={isPhone(gauge)} onFinished={finished} />
+      {begun ? (
+        <ZeroPad withPhone={isPhone(gauge)} first={begun.first} onFirst={(first) => begin({ first })} onFinished={finished} />
       ) : (
         <>
           <p role="status">{zero === null ? words.zeroNone : words.zeroFound(`${zero < 0 ? "−" : ""}${numbers.angle(Math.abs(zero))}`)}</p>
           {zero !== null && Math.abs(zero) > LARGE_ZERO_DEG ? <p className={styles.mind}>{words.zeroLarge}</p> : null}
           <div className={styles.row}>
-            <Button onPress={() => setOpen(true)}>{zero === null ? words.zeroStart : words.zeroAgain}</Button>
+            <Button onPress={() => begin({ first: null })}>{zero === null ? words.zeroStart : words.zeroAgain}</Button>
             {zero === null ? null : (
               <Button kind="quiet" onPress={() => onGauge(withoutZeroCheck(gauge))}>
                 {words.zeroForget}
@@ -54,17 +64,18 @@ export function ZeroCheck({ gauge, onGauge }: ZeroCheckProps) {
 
 interface ZeroPadProps {
   readonly withPhone: boolean;
+  readonly first: ZeroReading | null;
+  readonly onFirst: (first: ZeroReading) => void;
   readonly onFinished: (first: ZeroReading, turned: ZeroReading) => void;
 }
 
-function ZeroPad({ withPhone, onFinished }: ZeroPadProps) {
+function ZeroPad({ withPhone, first, onFirst, onFinished }: ZeroPadProps) {
   const words = useWords(gaugeWords).setUp;
   const { numbers } = catalogueOf(useLanguage());
-  const [first, setFirst] = useState<ZeroReading | null>(null);
   const [isTyping, setTyping] = useState(!withPhone);
   const take = (reading: ZeroReading): void => {
     if (first) onFinished(first, reading);
-    else setFirst(reading);
+    else onFirst(reading);
   };
   const step = first ? "turned" : "first";
   return (

@@ -2,6 +2,7 @@ import { catalogueOf } from "@halfturn/words";
 import { useId, useState } from "react";
 import { NumberPad } from "../../../controls/number-pad.js";
 import { afterKey } from "../../../controls/pad-text.js";
+import { hasKeys, useKeptDraft } from "../../../device/kept-draft.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { EndsRow } from "../entry/ends-row.js";
 import { Readout } from "../entry/readout.js";
@@ -16,30 +17,43 @@ export interface ZeroEntryProps {
   readonly onReading: (reading: ZeroReading) => void;
 }
 
+interface Typed {
+  readonly text: string;
+  readonly lower: DisplaySide | null;
+}
+
+const NOTHING: Typed = { text: "", lower: null };
+
+const isTyped = (value: unknown): value is Typed =>
+  hasKeys(value, "text", "lower") &&
+  typeof value.text === "string" &&
+  (value.lower === null || value.lower === "display-left" || value.lower === "display-right");
+
 /** One reading of the turn-round check: what the display shows, and which side of it is lower. */
 export function ZeroEntry({ step, onReading }: ZeroEntryProps) {
   const all = useWords(gaugeWords);
   const words = all.setUp;
   const { numbers } = catalogueOf(useLanguage());
   const lineId = useId();
-  const [text, setText] = useState("");
-  const [lower, setLower] = useState<DisplaySide | null>(null);
+  const [typed, keepTyped] = useKeptDraft(`zero ${step}`, isTyped);
+  const { text, lower } = typed ?? NOTHING;
   const [fault, setFault] = useState<string | null>(null);
   const decimalSign = numbers.plain(0.5, 1).charAt(1) === "," ? "," : ".";
 
   const change = (next: string): void => {
-    setText(next);
+    keepTyped({ text: next, lower });
     setFault(null);
   };
   const keep = (side: DisplaySide | null) => {
-    const typed = typedAngle(text);
-    if (!typed.ok) return setFault(all.faults[typed.fault]);
-    if (typed.deg >= 90) return setFault(all.faults["too-steep"]);
-    if (typed.deg > 0 && side === null) return setFault(words.zeroDisplayAsk);
-    onReading(zeroReading(typed.deg, side));
+    const read = typedAngle(text);
+    if (!read.ok) return setFault(all.faults[read.fault]);
+    if (read.deg >= 90) return setFault(all.faults["too-steep"]);
+    if (read.deg > 0 && side === null) return setFault(words.zeroDisplayAsk);
+    keepTyped(null);
+    onReading(zeroReading(read.deg, side));
   };
   const press = (side: DisplaySide): void => {
-    setLower(side);
+    keepTyped({ text, lower: side });
     setFault(null);
     if (text !== "") keep(side);
   };
@@ -57,7 +71,7 @@ export function ZeroEntry({ step, onReading }: ZeroEntryProps) {
           text={text}
           onText={change}
           onKeep={() => keep(lower)}
-          onHand={(hand) => setLower(hand === "left" ? "display-left" : "display-right")}
+          onHand={(hand) => keepTyped({ text, lower: hand === "left" ? "display-left" : "display-right" })}
           placeholder={numbers.plain(0, 1)}
           isWrong={fault !== null}
           describedBy={lineId}
