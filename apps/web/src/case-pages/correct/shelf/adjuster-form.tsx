@@ -39,7 +39,7 @@ export const AdjusterForm = ({ document, adjuster, onChange, onRemove }: Adjuste
   };
   const number = (field: NumberField) => {
     const { key, needed: _needed, ...shown } = field;
-    return <MeasureField key={key} {...shown} value={values[key] ?? null} onChange={(value) => put(field, value)} />;
+    return <MeasureField key={key} part={key} {...shown} value={values[key] ?? null} onChange={(value) => put(field, value)} />;
   };
   return (
     <div className={styles.form}>

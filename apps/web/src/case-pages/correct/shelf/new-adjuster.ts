@@ -55,12 +55,16 @@ export function newAdjuster(kind: AdjusterKind, id: string, driveline: Case["dri
 }
 
 /** What most shops can do to this driveline without making anything: move each support bearing, turn the axle on its pads (common practice, no source). */
-export function usualParts(driveline: Case["drivelines"][number], labelOf: (kind: AdjusterKind) => string): readonly CaseAdjuster[] {
+export function usualParts(
+  driveline: Case["drivelines"][number],
+  labelOf: (kind: AdjusterKind) => string,
+  others: readonly Pick<CaseAdjuster, "id">[] = [],
+): readonly CaseAdjuster[] {
   const supported = driveline.joints.filter(({ support }) => support);
   const kinds: readonly AdjusterKind[] = [...supported.map(() => "support-drop" as const), "axle-wedge"];
   let parts: readonly CaseAdjuster[] = [];
   for (const [k, kind] of kinds.entries()) {
-    const part = newAdjuster(kind, freeId(kind, parts), driveline, labelOf(kind));
+    const part = newAdjuster(kind, freeId(kind, [...others, ...parts]), driveline, labelOf(kind));
     parts = [...parts, part.kind === "support-drop" ? { ...part, joint: supported[k]?.id ?? part.joint } : part];
   }
   return parts;

@@ -1,9 +1,12 @@
 import type { Case, CaseAdjuster } from "@halfturn/casefile";
+import { catalogueOf, drivelineName } from "@halfturn/words";
 import { useState } from "react";
 import { Button } from "../../../controls/button.js";
 import { Card } from "../../../controls/card.js";
+import { Choice } from "../../../controls/choice.js";
 import { Fold } from "../../../controls/fold.js";
-import { useWords } from "../../../words/use-words.js";
+import { DraftScope } from "../../../device/draft-scope.js";
+import { useLanguage, useWords } from "../../../words/use-words.js";
 import { AdjusterForm } from "./adjuster-form.js";
 import { type AdjusterKind, freeId, kindsFor, newAdjuster, usualParts } from "./new-adjuster.js";
 import styles from "./shelf-card.module.css";
@@ -19,7 +22,15 @@ export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
   const words = useWords(shelfWords);
   const [added, setAdded] = useState<string | null>(null);
   const adjusters = document.adjusters ?? [];
-  const [driveline] = document.drivelines;
+  const [at, setAt] = useState(0);
+  const catalogue = catalogueOf(useLanguage());
+  const isOne = document.drivelines.length === 1;
+  const driveline = document.drivelines[at] ?? document.drivelines[0];
+  /** Of a vehicle with several drivelines each part says which one it belongs to. */
+  const labelOf = (kind: AdjusterKind): string =>
+    isOne || kind === "mount-spacer" ? words.kinds[kind] : `${words.kinds[kind]}, ${drivelineName(document, at, catalogue)}`;
+  const hasNone = (all: readonly CaseAdjuster[]): boolean =>
+    !all.some((adjuster) => "driveline" in adjuster && adjuster.driveline === driveline?.id);
   const change = (id: string, to: CaseAdjuster | null) =>
     edit((before) => ({
       ...before,
@@ -29,14 +40,25 @@ export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
     if (!driveline) return;
     const id = freeId(kind, adjusters);
     setAdded(id);
-    edit((before) => ({ ...before, adjusters: [...(before.adjusters ?? []), newAdjuster(kind, id, driveline, words.kinds[kind])] }));
+    edit((before) => ({ ...before, adjusters: [...(before.adjusters ?? []), newAdjuster(kind, id, driveline, labelOf(kind))] }));
   };
   const addUsual = (to: Case["drivelines"][number]) =>
-    edit((before) => (before.adjusters?.length ? before : { ...before, adjusters: usualParts(to, (kind) => words.kinds[kind]) }));
+    edit((before) => {
+      const { adjusters: all = [] } = before;
+      return hasNone(all) ? { ...before, adjusters: [...all, ...usualParts(to, labelOf, all)] } : before;
+    });
   return (
     <Card title={words.title}>
       <p className={styles.quiet}>{words.help}</p>
-      {adjusters.length === 0 && driveline ? (
+      {isOne ? null : (
+        <Choice
+          label={words.driveline}
+          value={String(at)}
+          options={document.drivelines.map((_, k) => ({ value: String(k), label: drivelineName(document, k, catalogue) }))}
+          onChange={(value) => setAt(Number(value))}
+        />
+      )}
+      {driveline && (isOne ? adjusters.length === 0 : hasNone(adjusters)) ? (
         <div className={styles.empty}>
           <p>{words.usualHelp}</p>
           <Button kind="main" onPress={() => addUsual(driveline)}>
@@ -55,12 +77,14 @@ export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
               </span>
             }
           >
-            <AdjusterForm
-              document={document}
-              adjuster={adjuster}
-              onChange={(to) => change(adjuster.id, to)}
-              onRemove={() => change(adjuster.id, null)}
-            />
+            <DraftScope part={`part ${adjuster.id}`}>
+              <AdjusterForm
+                document={document}
+                adjuster={adjuster}
+                onChange={(to) => change(adjuster.id, to)}
+                onRemove={() => change(adjuster.id, null)}
+              />
+            </DraftScope>
           </Fold>
         ))}
       </div>

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type Case, examples, restore, serialise } from "@halfturn/casefile";
+import { type Case, examples, newCase, restore, serialise } from "@halfturn/casefile";
 import { ADJUSTER_KINDS } from "@halfturn/engine/correction";
 import { expect, test } from "vitest";
 import { freeId, kindsFor, newAdjuster, usualParts } from "./new-adjuster.js";
@@ -63,3 +63,13 @@ test.each(["one-piece", "two-piece", "three-piece", "four-wheel-drive"])(
     expect(again.ok ? again.case.adjusters : again.problems).toEqual(adjusters);
   },
 );
+
+test("a second driveline gets parts of its own, told apart from those of the first", () => {
+  const [rear, front] = newCase({ id: "c", title: "t", layout: "four-wheel-drive", createdAt: "2026-05-04T07:30:00Z" }).drivelines;
+  if (!rear || !front) throw new Error("a four-wheel drive has two drivelines");
+  const first = usualParts(rear, (kind) => kind);
+  const second = usualParts(front, (kind) => kind, first);
+  expect(second.map((part) => "driveline" in part && part.driveline)).toEqual(second.map(() => "front"));
+  const ids = [...first, ...second].map(({ id }) => id);
+  expect(new Set(ids).size).toBe(ids.length);
+});

@@ -1,6 +1,6 @@
-import { useState } from "react";
 import { Button } from "../../../controls/button.js";
 import { Choice } from "../../../controls/choice.js";
+import { useKeptDraft } from "../../../device/kept-draft.js";
 import { MeasureField } from "../../../measure/measure-field.js";
 import { shownAs } from "../../../measure/measures.js";
 import { measureText } from "../../../measure/read-measure.js";
@@ -40,6 +40,7 @@ export const StockField = ({ stock, measure, plus, onChange }: StockFieldProps) 
           {(["minimum", "maximum", "step"] as const).map((end) => (
             <MeasureField
               key={end}
+              part={end}
               label={{ minimum: words.from, maximum: words.to, step: words.step }[end]}
               measure={measure}
               value={stock[end]}
@@ -61,12 +62,14 @@ interface SizesProps {
   readonly onChange: (sizes: readonly number[]) => void;
 }
 
+const isNumber = (value: unknown): value is number => typeof value === "number";
+
 const Sizes = ({ sizes, measure, onChange }: SizesProps) => {
   const words = useWords(shelfWords);
   const { settings } = useSettings();
   const { chip } = shownAs(measure, settings.units);
   const decimalSign = useLanguage() === "es" ? "," : ".";
-  const [next, setNext] = useState<number | null>(null);
+  const [next, setNext] = useKeptDraft("size", isNumber);
   const textOf = (size: number): string =>
     `${size > 0 ? "+" : ""}${measureText(size, measure, settings.units, decimalSign)}${measure === "angle" ? "" : " "}${chip}`;
   const add = () => {
@@ -91,7 +94,7 @@ const Sizes = ({ sizes, measure, onChange }: SizesProps) => {
           ))}
       </ul>
       <div className={styles.addSize}>
-        <MeasureField label={words.addSize} measure={measure} value={next} onChange={setNext} />
+        <MeasureField part="size.text" label={words.addSize} measure={measure} value={next} onChange={setNext} />
         <Button isDisabled={next === null || next === 0 || sizes.includes(next)} onPress={add}>
           {words.add1}
         </Button>
