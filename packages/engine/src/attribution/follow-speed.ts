@@ -92,8 +92,16 @@ function readingsOf(peaks: readonly Peak[], orders: readonly number[], looseness
       const explained = orders.some((own) => Math.abs(own * scale - order) <= tolerance(order));
       return explained ? sum + Math.min(MOST_SAID, clearness) : sum;
     }, 0);
+  // The clearest line is the one that was followed: it says where it lies far better than the vote does, and a block loses its amplitude where it lies beside its order.
+  const settled = (scale: number): number => {
+    for (const { order } of peaks) {
+      const own = orders.find((one) => Math.abs(one * scale - order) <= tolerance(order));
+      if (own !== undefined) return order / own;
+    }
+    return scale;
+  };
   const scored = candidates
-    .map((scale) => ({ scale, log: said(scale) }))
+    .map((scale) => ({ scale: settled(scale), log: said(scale) }))
     .sort((a, b) => b.log - a.log || Math.abs(a.scale - 1) - Math.abs(b.scale - 1));
   const distinct: { scale: number; log: number }[] = [];
   for (const one of scored)
