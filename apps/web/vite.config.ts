@@ -7,14 +7,15 @@ import { VitePWA } from "vite-plugin-pwa";
 /** Larger than any piece of the app: a piece that were left out would be missed without a network. */
 const LARGEST_PIECE_BYTES = 5_000_000;
 
-const SOURCES = /\/apps\/web\/src\/.*(\.tsx|\/use-[^/]+\.ts)$/;
+const SOURCES = /\/apps\/web\/src\/.*\.tsx?$/;
+const COMPONENT_OR_HOOK = /\buse[A-Z]|<\/|\/>/;
 
 /** Lets the compiler of React remember what a component made until something that it rests on changes, so that a key press redraws what it changed and no more. */
 const reactCompiler: Plugin = {
   name: "react-compiler",
   enforce: "pre",
   transform: {
-    filter: { id: SOURCES },
+    filter: { id: SOURCES, code: COMPONENT_OR_HOOK },
     handler: async (code, id) => {
       const made = await transformAsync(code, {
         filename: id,

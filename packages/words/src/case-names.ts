@@ -4,7 +4,7 @@ import type { NameOf } from "./name-of.js";
 import { placeName } from "./place-name.js";
 
 /** What the driveline at an index is called. */
-export function drivelineName(document: Case, index: number, { labels }: Catalogue): string {
+export function drivelineName(document: Pick<Case, "drivelines">, index: number, { labels }: Catalogue): string {
   const driveline = document.drivelines[index] as CaseDriveline;
   return driveline.label ?? `${labels.driveline} ${driveline.id}`;
 }

@@ -15,6 +15,7 @@ import { type CorrectionView, correctionViewOf } from "./correction-view.js";
 import { PlansCard } from "./plans-card.js";
 import { dropped, markedMade, markedNotMade, type Recordable, recorded } from "./recorded.js";
 import { ShelfCard } from "./shelf/shelf-card.js";
+import { withAmount } from "./try/stops.js";
 import { TryCard } from "./try/try-card.js";
 import { type PlanWish, usePlan } from "./use-plan.js";
 
@@ -78,7 +79,8 @@ const Planning = ({ document, edit, settings, view }: CasePageProps & { readonly
         ref={trying}
         document={document}
         changes={changes}
-        onChange={setChanges}
+        onAmount={(adjusterId, amount) => setChanges((before) => withAmount(before, adjusterId, amount))}
+        onReset={() => setChanges([])}
         onChoose={chooseTried}
         view={view}
         settings={settings}

@@ -1,6 +1,6 @@
 import type { Case } from "@halfturn/casefile";
 import { AXLE_KINDS, type Outcome, type PlanResult } from "@halfturn/engine/correction";
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useEffectEvent, useRef, useState } from "react";
 import { planCase } from "../../worker/worker-client.js";
 import { groundOf } from "./plan-ground.js";
 
@@ -28,14 +28,15 @@ let kept: { readonly key: string; readonly answer: Outcome<PlanResult> } | null 
 /** The best corrections of the case from its stock, searched anew whenever something they rest on changes. */
 export function usePlan(document: Case, { maxChanges, leaveAxle }: PlanWish): PlanSearch {
   const key = `${maxChanges} ${leaveAxle} ${groundOf(document)}`;
-  const newest = useRef(document);
-  newest.current = document;
   const [made, setMade] = useState(kept);
   const [state, setState] = useState<PlanSearch["state"]>("working");
   const [share, setShare] = useState(0);
   const [round, setRound] = useState(0);
   const stopping = useRef<AbortController | null>(null);
 
+  const search = useEffectEvent((signal: AbortSignal) =>
+    planCase(document, { maxChanges, keep: leaveAxle ? AXLE_KINDS : [] }, { onProgress: setShare, signal }),
+  );
   // biome-ignore lint/correctness/useExhaustiveDependencies: a round asks for the same search once more
   useEffect(() => {
     if (kept?.key === key) {
@@ -48,7 +49,7 @@ export function usePlan(document: Case, { maxChanges, leaveAxle }: PlanWish): Pl
     setState("working");
     setShare(0);
     const settled = setTimeout(() => {
-      planCase(newest.current, { maxChanges, keep: leaveAxle ? AXLE_KINDS : [] }, { onProgress: setShare, signal: work.signal }).then(
+      search(work.signal).then(
         (answer) => {
           if (work.signal.aborted) return;
           kept = { key, answer };
@@ -65,7 +66,7 @@ export function usePlan(document: Case, { maxChanges, leaveAxle }: PlanWish): Pl
       clearTimeout(settled);
       work.abort();
     };
-  }, [key, maxChanges, leaveAxle, round]);
+  }, [key, round]);
 
   const stop = useCallback(() => {
     stopping.current?.abort();

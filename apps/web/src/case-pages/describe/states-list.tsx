@@ -1,8 +1,8 @@
 import type { Case, CaseState } from "@halfturn/casefile";
 import { catalogueOf, drivelineName } from "@halfturn/words";
-import { useState } from "react";
+import { memo, useMemo, useState } from "react";
 import { Button } from "../../controls/button.js";
-import { Choice } from "../../controls/choice.js";
+import { Choice, type Option } from "../../controls/choice.js";
 import { Fold } from "../../controls/fold.js";
 import { Icon } from "../../controls/icon.js";
 import { TextEntry } from "../../controls/text-entry.js";
@@ -18,12 +18,26 @@ import styles from "./part.module.css";
 import { fieldHelp } from "./words/field-help.js";
 import { moreWords } from "./words/more-words.js";
 
+type StatesListProps = Pick<CasePageProps, "document" | "edit">;
+
 /** Loads and ride heights in which a correction has to hold. */
-export function StatesList({ document, edit }: Pick<CasePageProps, "document" | "edit">) {
+export const StatesList = memo(ListedStates, isSame);
+
+/** Of the document only the states are read, and the names of the drivelines. */
+function isSame(before: StatesListProps, after: StatesListProps): boolean {
+  const named = ({ drivelines }: Case) => JSON.stringify(drivelines.map(({ id, label }) => [id, label]));
+  return before.edit === after.edit && before.document.states === after.document.states && named(before.document) === named(after.document);
+}
+
+function ListedStates({ document, edit }: StatesListProps) {
   const words = useWords(moreWords);
+  const catalogue = catalogueOf(useLanguage());
   const [added, setAdded] = useState<string | null>(null);
-  const { states = [] } = document;
-  const nameOf = ({ id, label }: CaseState): string => label || (id === AS_GAUGED ? words.asGauged : id);
+  const { states = [], drivelines } = document;
+  const choices = useMemo(
+    () => drivelines.map(({ id }, k) => ({ value: id, label: drivelineName({ drivelines }, k, catalogue) })),
+    [drivelines, catalogue],
+  );
   const add = (): void => {
     const taken = states.map(({ id }) => id);
     const label = words.newState(Math.max(1, states.length));
@@ -32,31 +46,11 @@ export function StatesList({ document, edit }: Pick<CasePageProps, "document" | 
     // A list counts for the whole: beside the first load stands the vehicle as it was gauged.
     edit(editStates((before) => [...(before.length === 0 ? [{ id: AS_GAUGED, label: words.asGauged }] : before), { id, label }]));
   };
-  const remove = (id: string): void =>
-    edit(
-      editStates((before) => {
-        const left = before.filter((state) => state.id !== id);
-        return left.some((state) => state.id !== AS_GAUGED) ? left : [];
-      }),
-    );
   return (
     <>
       <p>{words.statesHelp}</p>
       {states.map((state) => (
-        <Fold key={state.id} title={nameOf(state)} open={state.id === added}>
-          <DraftScope part={`state ${state.id}`}>
-            <StateFields
-              document={document}
-              state={state}
-              onChange={(changes) =>
-                edit(editStates((before) => before.map((one) => (one.id === state.id ? changed<CaseState>(one, changes) : one))))
-              }
-            />
-            <Button kind="danger" onPress={() => remove(state.id)}>
-              {words.removeState(nameOf(state))}
-            </Button>
-          </DraftScope>
-        </Fold>
+        <StateFold key={state.id} state={state} drivelines={choices} isOpen={state.id === added} edit={edit} />
       ))}
       <div className={styles.buttons}>
         <Button onPress={add}>
@@ -67,32 +61,60 @@ export function StatesList({ document, edit }: Pick<CasePageProps, "document" | 
   );
 }
 
+interface StateFoldProps extends Pick<CasePageProps, "edit"> {
+  readonly state: CaseState;
+  readonly drivelines: readonly Option<string>[];
+  readonly isOpen: boolean;
+}
+
+/** One state, drawn again only when it was changed itself. */
+const StateFold = memo(({ state, drivelines, isOpen, edit }: StateFoldProps) => {
+  const words = useWords(moreWords);
+  const { id, label } = state;
+  const name = label || (id === AS_GAUGED ? words.asGauged : id);
+  const change = (changes: Changes<CaseState>): void =>
+    edit(editStates((before) => before.map((one) => (one.id === id ? changed<CaseState>(one, changes) : one))));
+  const remove = (): void =>
+    edit(
+      editStates((before) => {
+        const left = before.filter((one) => one.id !== id);
+        return left.some((one) => one.id !== AS_GAUGED) ? left : [];
+      }),
+    );
+  return (
+    <Fold title={name} open={isOpen}>
+      <DraftScope part={`state ${id}`}>
+        <StateFields drivelines={drivelines} state={state} onChange={change} />
+        <Button kind="danger" onPress={remove}>
+          {words.removeState(name)}
+        </Button>
+      </DraftScope>
+    </Fold>
+  );
+});
+
 /** The id of the state in which nothing is other than it was gauged. */
 const AS_GAUGED = "normal";
 const LOADS = ["none", "drive-torque", "coast-torque"] as const satisfies readonly NonNullable<CaseState["load"]>[];
 const EVERY = "";
 
 interface StateFieldsProps {
-  readonly document: Case;
+  readonly drivelines: readonly Option<string>[];
   readonly state: CaseState;
   readonly onChange: (changes: Changes<CaseState>) => void;
 }
 
-function StateFields({ document, state, onChange }: StateFieldsProps) {
+function StateFields({ drivelines, state, onChange }: StateFieldsProps) {
   const words = useWords(moreWords);
   const names = useWords(fieldNames);
   const help = useWords(fieldHelp);
-  const catalogue = catalogueOf(useLanguage());
   return (
     <>
       <TextEntry label={words.stateName} value={state.label ?? ""} onChange={(label) => onChange({ label })} />
-      {document.drivelines.length > 1 ? (
+      {drivelines.length > 1 ? (
         <Choice
           label={words.forDriveline}
-          options={[
-            { value: EVERY, label: words.allDrivelines },
-            ...document.drivelines.map(({ id }, k) => ({ value: id, label: drivelineName(document, k, catalogue) })),
-          ]}
+          options={[{ value: EVERY, label: words.allDrivelines }, ...drivelines]}
           value={state.driveline ?? EVERY}
           onChange={(driveline) => onChange({ driveline })}
         />

@@ -11,14 +11,14 @@ import { frameWords } from "./frame-words.js";
 import { StepBar } from "./step-bar.js";
 import { StepCautions } from "./step-cautions.js";
 import { stepProgress } from "./step-progress.js";
-import { useRecord } from "./use-open-case.js";
+import { useDocument } from "./use-open-case.js";
 import { useUndoKeys } from "./use-undo-keys.js";
 
 /** What stands around every page of a case: its name, the way back, and the steps. */
 export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly step: string }) {
   const words = useWords(frameWords);
   const { settings } = useSettings();
-  const { document } = useRecord(open);
+  const document = useDocument(open);
   const calculation = useCalculation(document);
   useUndoKeys(open);
   const [current, Page] = PAGES.find(([name]) => name === step) ?? [];

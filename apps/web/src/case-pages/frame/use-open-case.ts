@@ -23,5 +23,8 @@ export const useUndoable = (open: OpenCase): readonly [canUndo: boolean, canRedo
   useSyncExternalStore(open.subscribe, open.canRedo),
 ];
 
-/** The case as it is now. */
+/** The case as it is now, with what became of it on the way to the server. */
 export const useRecord = (open: OpenCase) => useSyncExternalStore(open.subscribe, open.record);
+
+/** What the case says, which sending it does not change. */
+export const useDocument = (open: OpenCase) => useSyncExternalStore(open.subscribe, () => open.record().document);

@@ -74,16 +74,17 @@ function TapePanel({ standing, nameOf, units, step }: StepPanelProps & { readonl
 function ReadingPanel({ standing, nameOf, slipped, step }: StepPanelProps & { readonly step: ReadingStep }) {
   const { driveline, gauging, editGauging } = standing;
   const entry = useEntry(standing, step);
+  const { isFace, setFace, keepMeasured, side } = entry;
   const words = useWords(gaugeWords);
   const withPhone = isPhone(gauging.gauge);
   const [isTyping, setTyping] = useState(false);
-  const pose = entry.isFace ? "across" : "along";
+  const pose = isFace ? "across" : "along";
   const phone = (
     <PhonePanel
       key={pose}
       pose={pose}
       zeroIsKnown={zeroFound(gauging.gauge.zeroCheck ?? []) !== null}
-      onTake={(slopeDeg) => entry.keepMeasured(slopeDeg, endOnScreen(driveline.runs, entry.side, slopeDeg < 0 ? "left" : "right"))}
+      onTake={(slopeDeg) => keepMeasured(slopeDeg, endOnScreen(driveline.runs, side, slopeDeg < 0 ? "left" : "right"))}
       onType={() => setTyping(true)}
     />
   );
@@ -93,12 +94,12 @@ function ReadingPanel({ standing, nameOf, slipped, step }: StepPanelProps & { re
       {step.kind === "place" ? (
         <Choice
           label={words.how}
-          value={entry.isFace ? "face" : "edge"}
+          value={isFace ? "face" : "edge"}
           options={[
             { value: "face", label: words.face },
             { value: "edge", label: words.edge },
           ]}
-          onChange={(how) => entry.setFace(how === "face")}
+          onChange={(how) => setFace(how === "face")}
         />
       ) : null}
       {withPhone && isTyping ? <Button onPress={() => setTyping(false)}>{words.phone.use}</Button> : null}

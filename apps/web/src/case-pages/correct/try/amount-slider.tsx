@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { memo, useId } from "react";
 import { Button } from "../../../controls/button.js";
 import { useWords } from "../../../words/use-words.js";
 import type { CorrectionView } from "../correction-view.js";
@@ -10,18 +10,18 @@ export interface AmountSliderProps {
   readonly stops: Stops;
   readonly amount: number;
   readonly view: CorrectionView;
-  readonly onChange: (amount: number) => void;
+  readonly onAmount: (adjusterId: string, amount: number) => void;
 }
 
 /** One adjuster: a slider that stands at the sizes in stock only, with a large key on either side for a gloved thumb. */
-export const AmountSlider = ({ stops, amount, view, onChange }: AmountSliderProps) => {
+export const AmountSlider = memo(({ stops, amount, view, onAmount }: AmountSliderProps) => {
   const words = useWords(tryWords);
   const id = useId();
   const { adjuster, amounts } = stops;
   const place = placeOf(stops, amount);
   const name = view.names.adjuster(adjuster.id);
   const said = amount === 0 ? words.asItIs : (view.changes([{ adjusterId: adjuster.id, amount }])[0] ?? "").slice(name.length + 2);
-  const go = (to: number) => onChange(amounts[to] ?? 0);
+  const go = (to: number) => onAmount(adjuster.id, amounts[to] ?? 0);
   return (
     <div className={styles.adjuster}>
       <label htmlFor={id} className={styles.name}>
@@ -51,4 +51,4 @@ export const AmountSlider = ({ stops, amount, view, onChange }: AmountSliderProp
       </div>
     </div>
   );
-};
+});

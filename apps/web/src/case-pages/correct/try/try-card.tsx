@@ -11,7 +11,7 @@ import styles from "../correct-page.module.css";
 import type { CorrectionView } from "../correction-view.js";
 import { AmountSlider } from "./amount-slider.js";
 import { ForetoldFigures } from "./foretold-figures.js";
-import { stopsOf, withAmount } from "./stops.js";
+import { stopsOf } from "./stops.js";
 import own from "./try-card.module.css";
 import { tryWords } from "./try-words.js";
 import { usePrediction } from "./use-prediction.js";
@@ -19,7 +19,8 @@ import { usePrediction } from "./use-prediction.js";
 export interface TryCardProps {
   readonly document: Case;
   readonly changes: readonly Change[];
-  readonly onChange: (changes: readonly Change[]) => void;
+  readonly onAmount: (adjusterId: string, amount: number) => void;
+  readonly onReset: () => void;
   readonly onChoose: (changes: readonly Change[]) => Promise<void>;
   readonly view: CorrectionView;
   readonly settings: Settings;
@@ -29,7 +30,7 @@ export interface TryCardProps {
 const NOTHING: readonly Change[] = [];
 
 /** Sliders for everything on the shelf, and what the vehicle would do. */
-export const TryCard = ({ document, changes, onChange, onChoose, view, settings, ref }: TryCardProps) => {
+export const TryCard = ({ document, changes, onAmount, onReset, onChoose, view, settings, ref }: TryCardProps) => {
   const words = useWords(tryWords);
   const [choosing, setChoosing] = useState(false);
   const [state, setState] = useState<string | null>(null);
@@ -57,7 +58,7 @@ export const TryCard = ({ document, changes, onChange, onChoose, view, settings,
               stops={one}
               amount={changes.find(({ adjusterId }) => adjusterId === one.adjuster.id)?.amount ?? 0}
               view={view}
-              onChange={(amount) => onChange(withAmount(changes, one.adjuster.id, amount))}
+              onAmount={onAmount}
             />
           ))}
         </div>
@@ -93,7 +94,7 @@ export const TryCard = ({ document, changes, onChange, onChoose, view, settings,
           >
             {words.choose}
           </Button>
-          <Button onPress={() => onChange([])} isDisabled={changes.length === 0}>
+          <Button onPress={onReset} isDisabled={changes.length === 0}>
             {words.reset}
           </Button>
         </div>

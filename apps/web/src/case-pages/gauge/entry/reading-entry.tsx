@@ -31,7 +31,8 @@ export function ReadingEntry({ entry, driveline, nameOf, instead }: ReadingEntry
   const { numbers } = catalogueOf(useLanguage());
   const lineId = useId();
   const { runs } = driveline;
-  const { step, side, isFace, chosen, text, changing } = entry;
+  const { step, side, isFace, chosen, text, changing, isCarried } = entry;
+  const { keep, pressKey, pressEnd, choose, setText, setSide } = entry;
   const { title, where } = stepText(step, isFace, driveline, nameOf, words);
   const decimalSign = numbers.plain(0.5, 1).charAt(1) === "," ? "," : ".";
   const end = (hand: ScreenSide) => {
@@ -39,11 +40,14 @@ export function ReadingEntry({ entry, driveline, nameOf, instead }: ReadingEntry
     return {
       label: endWords(of, isFace, runs, words),
       isChosen: chosen === of,
-      isSure: !entry.isCarried,
-      onPress: () => entry.pressEnd(of),
+      isSure: !isCarried,
+      onPress: () => pressEnd(of),
     };
   };
   const [left, right] = [end("left"), end("right")];
+  const pad = (
+    <NumberPad words={words} decimalSign={decimalSign} onKey={(key) => pressKey(key, decimalSign)} onKeep={() => keep()} />
+  );
   return (
     <section className={styles.entry} aria-label={`${title}, ${where}`}>
       <header className={styles.head}>
@@ -51,19 +55,19 @@ export function ReadingEntry({ entry, driveline, nameOf, instead }: ReadingEntry
           <h2 className={styles.title}>{title}</h2>
           <p className={styles.place}>{where}</p>
         </div>
-        <SideChoice side={side} standing={entry.standingSide} onSide={entry.setSide} />
+        <SideChoice side={side} standing={entry.standingSide} onSide={setSide} />
       </header>
       <div className={styles.drawing}>
         <PlaceDrawing step={step} runs={runs} side={side} isFace={isFace} chosen={chosen} display={text} />
-        <DrawnEnds names={{ left: left.label, right: right.label }} onPress={(hand) => entry.choose(endOnScreen(runs, side, hand))} />
+        <DrawnEnds names={{ left: left.label, right: right.label }} onPress={(hand) => choose(endOnScreen(runs, side, hand))} />
       </div>
       <EndsRow label={words.faults[isFace ? "lean" : "lower-end"]} left={left} right={right} note={text === "" ? null : `↵ ${words.keep}`}>
         <Readout
           label={words.readout}
           text={text}
-          onText={entry.setText}
-          onKeep={() => entry.keep()}
-          onHand={(hand) => entry.choose(endOnScreen(runs, side, hand))}
+          onText={setText}
+          onKeep={() => keep()}
+          onHand={(hand) => choose(endOnScreen(runs, side, hand))}
           placeholder={changing ? numbers.plain(changing.deg, 1) : numbers.plain(0, 1)}
           isWrong={entry.fault !== null && entry.fault !== "lower-end" && entry.fault !== "lean"}
           describedBy={lineId}
@@ -75,19 +79,12 @@ export function ReadingEntry({ entry, driveline, nameOf, instead }: ReadingEntry
         id={lineId}
         role="status"
         data-wrong={entry.fault !== null || undefined}
-        data-mind={entry.isCarried || undefined}
+        data-mind={isCarried || undefined}
       >
         {lineFor(entry, driveline, words, numbers)}
       </p>
       {entry.question === null ? (
-        (instead ?? (
-          <NumberPad
-            words={words}
-            decimalSign={decimalSign}
-            onKey={(key) => entry.pressKey(key, decimalSign)}
-            onKeep={() => entry.keep()}
-          />
-        ))
+        (instead ?? pad)
       ) : (
         <NumberQuestion {...entry.question} isFace={isFace} entry={entry} />
       )}

@@ -1,81 +1,19 @@
-import type { CaseGauging, CaseReading, VehicleSide } from "@halfturn/casefile";
-import { useState } from "react";
-import { afterKey, type PadKey } from "../../../controls/pad-text.js";
-import { notedEnd, type ShaftEnd } from "../model/ends.js";
-import { type Doubt, doubtOf, type TypedAngle, typedAngle } from "../model/entry-text.js";
-import { keepReading, readingOf } from "../model/keep-reading.js";
-import { displayed } from "../model/phone-tilt.js";
+import { useMemo, useState } from "react";
 import { endNearby, type ReadingStep, takenAt } from "../model/step.js";
-import { type Draft, useDraft } from "./drafts.js";
+import { useDraft } from "./drafts.js";
+import { entryActs, meantBy, type Said } from "./entry-acts.js";
 import type { Standing } from "./use-standing.js";
 
-export type EntryFault = Exclude<TypedAngle, { readonly ok: true }>["fault"] | "lower-end" | "lean";
-
-/** A number that is asked about before it is kept. */
-interface Question {
-  readonly doubt: Doubt;
-  readonly deg: number;
-}
-
-/** What was said of a draft; it holds until another one stands there. */
-interface Said {
-  readonly of: Draft;
-  readonly at: string;
-  readonly fault: EntryFault | null;
-  readonly question: Question | null;
-}
-
-/** Everything that happens while a reading is typed; only what is kept goes into the case. */
+/** What stands where a reading is typed, and what can be done there; only what is kept goes into the case. */
 export function useEntry(standing: Standing, step: ReadingStep) {
-  const { gauging, editGauging, drafts, carried } = standing;
+  const { gauging, drafts, carried } = standing;
   const draft = useDraft(drafts, step.key);
   const [lastSaid, setSaid] = useState<Said | null>(null);
   const said = lastSaid?.of === draft && lastSaid.at === step.key ? lastSaid : null;
   const { changed, isFace, side, chosen } = meantBy(draft, step, standing);
-
-  // What is pressed acts on what stands there then; what was drawn of it need not be drawn again for that.
-  const set = (change: Partial<Draft>): Draft => {
-    const next = { ...drafts.of(step.key), ...change };
-    drafts.put(step.key, next);
-    return next;
-  };
-  const say = (what: Partial<Pick<Said, "fault" | "question">>): void =>
-    setSaid({ of: drafts.of(step.key), at: step.key, fault: null, question: null, ...what });
-
-  const keepAs = (deg: number, end: ShaftEnd | null, asFace: boolean) => {
-    const now = drafts.of(step.key);
-    const meant = meantBy(now, step, standing);
-    const noted = end ?? meant.chosen;
-    if (deg > 0 && noted === null) return say({ fault: asFace ? "lean" : "lower-end" });
-    const reading = readingOf(step, { deg, lower: noted, side: meant.side, isFace: asFace }, meant.changed);
-    const replaces = meant.changed ? now.changing : null;
-    editGauging((current) => keepReading(current, reading, replaces));
-    drafts.put(step.key, null);
-    if (noted !== null) standing.carry(noted);
-    standing.goOn(keepReading(gauging, reading, replaces));
-  };
-
-  /** Keeps what stands there, with the lower end as given or as chosen; asks where something is missing. */
-  const keep = (end: ShaftEnd | null = null) => {
-    const { text } = drafts.of(step.key);
-    const meant = meantBy(drafts.of(step.key), step, standing);
-    const isBlank = text.trim() === "";
-    const typed: TypedAngle = isBlank && meant.changed ? { ok: true, deg: meant.changed.deg } : typedAngle(text);
-    if (end !== null && !isBlank) set({ chosen: end });
-    if (!typed.ok) return say({ fault: typed.fault });
-    const doubt = doubtOf(typed.deg);
-    if (doubt === "steep" || (doubt === "upright" && step.kind === "place")) return say({ question: { doubt, deg: typed.deg } });
-    if (typed.deg >= 90) return say({ fault: "too-steep" });
-    keepAs(typed.deg, end, meant.isFace);
-  };
-
-  /** Chooses the lower end; where a number stands already, that says all there is to say, and it is kept. */
-  const pressEnd = (end: ShaftEnd): void => {
-    if (drafts.of(step.key).text.trim() !== "") keep(end);
-    else set({ chosen: end });
-  };
-
+  const acts = useMemo(() => entryActs(standing, step, setSaid), [standing, step]);
   return {
+    ...acts,
     step,
     text: draft.text,
     chosen,
@@ -88,36 +26,7 @@ export function useEntry(standing: Standing, step: ReadingStep) {
     fault: said?.fault ?? null,
     question: said?.question ?? null,
     isCarried: chosen !== null && chosen === carried && draft.chosen === null && !changed && !endNearby(step, gauging),
-    setText: (text: string) => void set({ text }),
-    pressKey: (key: PadKey, decimalSign: "." | ",") => void set({ text: afterKey(drafts.of(step.key).text, key, decimalSign) }),
-    choose: (end: ShaftEnd) => void set({ chosen: end }),
-    setFace: (face: boolean) => void set({ isFace: face }),
-    setSide: (from: VehicleSide) => void set({ side: from }),
-    /** The answer to the question about a number. */
-    answer: (deg: number, asFace: boolean) => keepAs(deg, drafts.of(step.key).chosen, asFace),
-    /** What the phone measured itself: its step is a tenth of a degree. */
-    keepMeasured: (slopeDeg: number, end: ShaftEnd) => keepAs(displayed(slopeDeg), end, isFace),
-    typeAgain: () => void set({ text: "" }),
-    keep,
-    pressEnd,
   };
 }
 
 export type Entry = ReturnType<typeof useEntry>;
-
-/** What a draft says together with what was read before. */
-function meantBy(draft: Draft, step: ReadingStep, { gauging, side, carried }: Standing) {
-  const changed: CaseReading | null = draft.changing === null ? null : (gauging.readings[draft.changing] ?? null);
-  return {
-    changed,
-    isFace: step.kind === "place" && (draft.isFace ?? (changed ? "face" in changed : usuallyFace(step.at, gauging))),
-    side: draft.side ?? changed?.side ?? side,
-    chosen: draft.chosen ?? (changed && notedEnd(changed)) ?? endNearby(step, gauging) ?? carried,
-  };
-}
-
-/** Source and pinion are usually read across a machined face, a section along its tube; a reading that stands there already says it. */
-function usuallyFace(at: string, { readings }: CaseGauging): boolean {
-  const there = readings.findLast((reading) => "at" in reading && reading.at === at);
-  return there ? "face" in there : at === "source" || at === "driven";
-}
