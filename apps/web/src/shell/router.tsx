@@ -1,7 +1,8 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from "@tanstack/react-router";
+import { NoSuchPage } from "./nothing-here.js";
 import { Root } from "./root.js";
 
-const root = createRootRoute({ component: Root });
+const root = createRootRoute({ component: Root, notFoundComponent: NoSuchPage });
 
 const home = createRoute({
   getParentRoute: () => root,

@@ -7,6 +7,9 @@ interface ShellWords {
   readonly letIn: string;
   readonly update: string;
   readonly updateNow: string;
+  readonly noPage: string;
+  readonly noPageHelp: string;
+  readonly allCases: string;
 }
 
 export const shellWords: ByLanguage<ShellWords> = {
@@ -17,6 +20,9 @@ export const shellWords: ByLanguage<ShellWords> = {
     letIn: "Let it in",
     update: "A newer version is ready.",
     updateNow: "Start it",
+    noPage: "There is no such page",
+    noPageHelp: "The address may be mistyped, or come from another version. Every case is in the list.",
+    allCases: "All cases",
   },
   es: {
     offline: "Sin conexión con el servidor del taller. Puede seguir trabajando.",
@@ -25,5 +31,8 @@ export const shellWords: ByLanguage<ShellWords> = {
     letIn: "Dar acceso",
     update: "Hay una versión más nueva.",
     updateNow: "Iniciarla",
+    noPage: "Esta página no existe",
+    noPageHelp: "Quizá la dirección está mal escrita o es de otra versión. Todos los casos están en la lista.",
+    allCases: "Todos los casos",
   },
 };

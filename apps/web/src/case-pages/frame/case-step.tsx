@@ -1,6 +1,6 @@
 import { useParams } from "@tanstack/react-router";
-import { LinkButton } from "../../controls/link-button.js";
 import { Message } from "../../controls/message.js";
+import { NothingHere } from "../../shell/nothing-here.js";
 import { useWords } from "../../words/use-words.js";
 import { CaseFrame } from "./case-frame.js";
 import { frameWords } from "./frame-words.js";
@@ -12,12 +12,6 @@ export function CaseStep() {
   const open = useOpenCase(id);
   const words = useWords(frameWords);
   if (open === undefined) return <Message title={`${words.opening} …`} />;
-  if (open === null) {
-    return (
-      <Message title={words.notFound} action={<LinkButton to="/cases">{words.allCases}</LinkButton>}>
-        {words.notFoundHelp}
-      </Message>
-    );
-  }
+  if (open === null) return <NothingHere title={words.notFound} help={words.notFoundHelp} />;
   return <CaseFrame key={id} open={open} step={step} />;
 }

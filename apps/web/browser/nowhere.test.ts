@@ -1,0 +1,34 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { accessibilityFaults, clippedTexts } from "./support/check-page.js";
+import { launch, openDevice } from "./support/device.js";
+import { openShop, type Shop } from "./support/shop.js";
+
+let shop: Shop;
+let browser: Browser;
+
+beforeAll(async () => {
+  [shop, browser] = await Promise.all([openShop(), launch()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await shop?.remove();
+});
+
+const ADDRESSES = [
+  ["/no-such-page", "en", "There is no such page", "All cases"],
+  ["/no-such-page", "es", "Esta página no existe", "Todos los casos"],
+  ["/cases/nowhere/explain", "en", "This case is not on this device", "All cases"],
+] as const;
+
+test.each(ADDRESSES)("%s (%s) says that nothing is there, and leads on to the cases", async (path, language, title, way) => {
+  const { page, context, faults } = await openDevice(browser, shop.address, { language });
+  await page.goto(path);
+  await page.getByRole("heading", { level: 1, name: title }).waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  expect(await clippedTexts(page)).toEqual([]);
+  await page.getByRole("main").getByRole("link", { name: way }).click();
+  await page.waitForURL(/\/cases$/);
+  expect(faults).toEqual([]);
+  await context.close();
+});
