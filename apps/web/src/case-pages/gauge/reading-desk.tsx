@@ -80,6 +80,8 @@ export function ReadingDesk(props: ReadingDeskProps) {
     step === null ? (
       <YokesCard document={document} driveline={props.driveline} index={index} nameOf={nameOf} editGauging={editGauging} />
     ) : null;
+  // Whoever has read enough sees the way on without looking for it.
+  const isDone = step === null && !slip;
   const next = gauging.stage === "after" ? "prove" : "explain";
   const top = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the next place, and what does not fit, come into sight
@@ -88,7 +90,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
   }, [step?.key, slip?.key]);
 
   return (
-    <div ref={top} className={styles.desk} data-done={(step === null && !slip) || undefined}>
+    <div ref={top} className={styles.desk} data-done={isDone || undefined}>
       <div className={styles.strip}>
         <ProgressStrip
           steps={steps}
@@ -101,6 +103,11 @@ export function ReadingDesk(props: ReadingDeskProps) {
           units={settings.units}
           onStep={(to) => standing.goTo({ way: place.way, step: to })}
         />
+        {isDone ? (
+          <div className={styles.onward}>
+            <StepLink kind="main" id={document.id} step={next} label={words.onTo(catalogue.labels.steps[next])} />
+          </div>
+        ) : null}
       </div>
       <div className={styles.entry}>
         {isFolded ? null : alert}
@@ -115,9 +122,6 @@ export function ReadingDesk(props: ReadingDeskProps) {
         />
         {isFolded ? alert : null}
         {isSeen ? yokes : null}
-        {step === null && !slip ? (
-          <StepLink kind="main" id={document.id} step={next} label={words.onTo(catalogue.labels.steps[next])} />
-        ) : null}
       </div>
       <div className={styles.joints}>
         <JointsSoFar joints={joints} analysed={analysed} busy={busy} />

@@ -45,9 +45,7 @@ export function ReadingEntry({ entry, driveline, nameOf, instead }: ReadingEntry
     };
   };
   const [left, right] = [end("left"), end("right")];
-  const pad = (
-    <NumberPad words={words} decimalSign={decimalSign} onKey={(key) => pressKey(key, decimalSign)} onKeep={() => keep()} />
-  );
+  const pad = <NumberPad words={words} decimalSign={decimalSign} onKey={(key) => pressKey(key, decimalSign)} onKeep={() => keep()} />;
   return (
     <section className={styles.entry} aria-label={`${title}, ${where}`}>
       <header className={styles.head}>
@@ -83,11 +81,7 @@ export function ReadingEntry({ entry, driveline, nameOf, instead }: ReadingEntry
       >
         {lineFor(entry, driveline, words, numbers)}
       </p>
-      {entry.question === null ? (
-        (instead ?? pad)
-      ) : (
-        <NumberQuestion {...entry.question} isFace={isFace} entry={entry} />
-      )}
+      {entry.question === null ? (instead ?? pad) : <NumberQuestion {...entry.question} isFace={isFace} entry={entry} />}
     </section>
   );
 }
