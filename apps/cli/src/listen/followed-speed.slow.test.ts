@@ -57,4 +57,4 @@ it("names the order that shook or none, whichever it was, from nothing but the v
   }
   // Those that it leaves open lie beside another part's order, or stand alone where two orders can be.
   expect(named).toBeGreaterThanOrEqual(8);
-});
+}, 120_000);
