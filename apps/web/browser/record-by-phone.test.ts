@@ -81,7 +81,7 @@ const move = (page: Page, ms: number): Promise<number> =>
     const began = performance.now();
     let count = 0;
     while (performance.now() - began < during) {
-      dispatchEvent(new DeviceMotionEvent("devicemotion", { accelerationIncludingGravity: { x: 0, y: 0, z: 9.8 + Math.random() } }));
+      dispatchEvent(new DeviceMotionEvent("devicemotion", { accelerationIncludingGravity: { x: 0, y: 0, z: 9.8 + Math.sin(count) } }));
       count++;
       await new Promise((resolve) => setTimeout(resolve, 20));
     }
