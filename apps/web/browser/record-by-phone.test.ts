@@ -40,21 +40,24 @@ test("the motion sensor makes a file with its true rate, with the caution that t
   // A sensor of some 50 events a second; how many there truly were is what the page has to find out.
   const sent = await page.evaluate(async () => {
     const began = performance.now();
-    let count = 0;
+    const times: number[] = [];
     while (performance.now() - began < 3000) {
       const z = 9.8 + Math.sin(2 * Math.PI * 8 * (performance.now() / 1000));
+      times.push(performance.now() / 1000);
       dispatchEvent(new DeviceMotionEvent("devicemotion", { accelerationIncludingGravity: { x: 0.1, y: 0.2, z } }));
-      count++;
       await new Promise((resolve) => setTimeout(resolve, 20));
     }
-    return { count, seconds: (performance.now() - began) / 1000 };
+    const steps = times.slice(1).map((time, k) => time - (times[k] as number));
+    const usual = steps.sort((a, b) => a - b)[Math.floor(steps.length / 2)] as number;
+    return { mean: steps.length / steps.reduce((sum, step) => sum + step, 0), usual: 1 / usual };
   });
   await button(page, "Stop").tap();
   const clock = page.getByText(/samples per second, .* s\. /);
   await clock.waitFor();
   const rate = Number.parseFloat((await clock.textContent()) ?? "");
-  // The pause of a page's timer wanders; the mean rate does not.
-  expect(Math.abs(rate / (sent.count / sent.seconds) - 1)).toBeLessThan(0.1);
+  // A busy machine leaves events out: the rate is that of the steps between, no lower than the mean and no higher than the usual step tells.
+  expect(rate).toBeGreaterThan(sent.mean * 0.95);
+  expect(rate).toBeLessThan(sent.usual * 1.05);
   await page.getByRole("heading", { name: /^road-test-.*\.csv$/ }).waitFor();
   // It is on the device's shelf, and can be taken away as a file.
   const saved = page.waitForEvent("download");
