@@ -65,15 +65,7 @@ export const pageScenarios: readonly Scenario[] = [
       return repeated(page, settled, (k) => pressToPaint(page, [titled(page, "Joints"), chart], "keydown", press(k)));
     },
   },
-  {
-    name: "Explain: a joint is dragged",
-    watched: [{ name: "the joints" }],
-    times: async ({ page, example }) => {
-      const handle = page.getByRole("slider", { name: "Move J2 up or down" });
-      await ready(page, `/cases/${example}/explain`, handle);
-      const box = await handle.boundingBox();
-      if (!box) throw new Error("the handle is not in sight");
-      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+];
       await page.mouse.move(x, y);
       await page.mouse.down();
       // Up and down again by eight pixels at a time, each of which is several steps.

@@ -1,4 +1,5 @@
 import type { FindingCode } from "@halfturn/engine/findings";
+import { fuseGauging } from "@halfturn/engine/gauging";
 import { useDeferredValue, useMemo, useState } from "react";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
@@ -65,7 +66,11 @@ const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
   const joints = input.driveline.joints.length;
   const [moves, setMoves] = useState<Moves>(() => unmoved(joints));
   const trying = isMoved(moves);
-  const analysis = useMemo(() => (trying ? movedAnalysis(input, measured, moves) : measured), [trying, input, measured, moves]);
+  const model = useMemo(() => fuseGauging(input.gauging, input.driveline), [input]);
+  const analysis = useMemo(
+    () => (trying ? movedAnalysis(input, model, measured, moves) : measured),
+    [trying, input, model, measured, moves],
+  );
   // The drawing under the finger goes first; the heavier figures follow as the device can.
   const followed = useDeferredValue(analysis);
   const words = useWords(HEADLINES);

@@ -19,7 +19,7 @@ const ROUNDING = 1e-12;
 
 test("nothing moved is the measured driveline", () => {
   expect(isMoved(STILL)).toBe(false);
-  const again = movedAnalysis(input, analysis, STILL);
+  const again = movedAnalysis(input, fuseGauging(input.gauging, input.driveline), analysis, STILL);
   again.joints.forEach(({ operatingAngle }, k) => {
     const was = analysis.joints[k]?.operatingAngle?.value ?? Number.NaN;
     expect(Math.abs((operatingAngle?.value ?? Number.NaN) - was)).toBeLessThan(ROUNDING);
@@ -54,6 +54,11 @@ test("a shaft that was not gauged stays unknown", () => {
 });
 
 test("a withheld result stays withheld whatever is moved", () => {
-  const withheld = movedAnalysis(input, { ...analysis, withheld: true }, { ...STILL, rises: [0, 0.01, 0] });
+  const withheld = movedAnalysis(
+    input,
+    fuseGauging(input.gauging, input.driveline),
+    { ...analysis, withheld: true },
+    { ...STILL, rises: [0, 0.01, 0] },
+  );
   expect(withheld.joints.map(({ verdict }) => verdict)).toEqual(["withheld", "withheld", "withheld"]);
 });
