@@ -66,11 +66,3 @@ export const pageScenarios: readonly Scenario[] = [
     },
   },
 ];
-      await page.mouse.move(x, y);
-      await page.mouse.down();
-      // Up and down again by eight pixels at a time, each of which is several steps.
-      const at = (k: number): number => y - 8 * (1 + Math.min(k % 6, 6 - (k % 6)));
-      return repeated(page, typing, (k) => pressToPaint(page, [titled(page, "Joints")], "pointermove", () => page.mouse.move(x, at(k))));
-    },
-  },
-];
