@@ -35,6 +35,8 @@ try {
     // Cautions stand open the first time; pictures show a page as it is met from then on.
     await show(page, path);
     await show(page, path);
+    // What is still being worked out says so; the picture is of what was found.
+    await page.locator('main progress, main [role="status"]:has-text("…")').first().waitFor({ state: "detached" });
     for (const text of press) await page.locator("main").getByText(text, { exact: true }).first().click();
     if (from !== undefined) await bringUp(page, from);
     const picture = await capture(page);
