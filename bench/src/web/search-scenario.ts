@@ -19,7 +19,7 @@ const copied = (page: Page): Promise<void> =>
       const [kept] = all.result;
       for (let k = 0; k < count; k++) {
         const id = `copy-${k}`;
-        cases.put({ ...kept, id, waiting: 0, document: { ...kept.document, id, title: `${k % 10 === 0 ? "Mixer" : "Tipper"} ${k}` } });
+        cases.put({ ...kept, id, waiting: 0, document: { ...kept.document, id, title: `${k % 10 === 0 ? "Zebra" : "Tipper"} ${k}` } });
       }
     };
     await new Promise((resolve, reject) => {
@@ -38,11 +38,11 @@ export const searchScenario: Scenario = {
     await copied(page);
     await page.goto("/cases");
     const field = page.getByRole("searchbox");
-    await page.getByText("Mixer 0", { exact: true }).waitFor();
+    await page.getByText("Zebra 0", { exact: true }).waitFor();
     await page.waitForTimeout(3 * SETTLED_MS);
     await field.focus();
     return repeated(page, typing, (k) =>
-      pressToPaint(page, [field, page.locator("main ul").first()], "keydown", () => page.keyboard.press(k % 2 === 0 ? "m" : "Backspace")),
+      pressToPaint(page, [field, page.locator("main ul").first()], "keydown", () => page.keyboard.press(k % 2 === 0 ? "z" : "Backspace")),
     );
   },
 };
