@@ -21,7 +21,7 @@ export function CaseRowItem({ row, onMore }: CaseRowItemProps) {
   const { id, vehicle, progress, changedAt, here, waiting, conflicts } = row;
   const title = row.title || words.untitled;
   const day = new Date(changedAt);
-  const marks = [...(here ? [] : [words.onServer]), ...(waiting ? [words.waiting] : []), ...(conflicts > 0 ? [words.toChoose] : [])];
+  const marks = [...(waiting ? [words.waiting] : []), ...(conflicts > 0 ? [words.toChoose] : [])];
   return (
     <li className={styles.row}>
       <Link to="/cases/$id/$step" params={{ id, step: "describe" }} className={styles.case ?? ""}>
@@ -35,6 +35,7 @@ export function CaseRowItem({ row, onMore }: CaseRowItemProps) {
               {words[step]}
             </span>
           ))}
+          {here ? null : <span>{words.onServer}</span>}
           {marks.map((mark) => (
             <span key={mark} className={styles.mark}>
               {mark}

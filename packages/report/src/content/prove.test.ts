@@ -38,7 +38,7 @@ describe("a vehicle that stands as foretold", () => {
     const [steps] = blocks.filter((block) => block.kind === "steps");
     expect(steps?.items).toEqual([
       {
-        text: "Then prove it on the road, at the speed and load of the complaint.",
+        text: "Prove it on the road, at the speed and load of the complaint.",
         cautions: [catalogueOf("en").cautions.texts["prove-from-slow"], catalogueOf("en").cautions.texts["driver-never-operates"]],
       },
     ]);

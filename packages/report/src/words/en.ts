@@ -118,7 +118,7 @@ export const en: ReportWords = {
     notHeldAgainst: "The gauging after the correction stops at a finding, so nothing was held against it. Gauge again at ride height.",
     notJudged: "The prediction could not be worked out again to hold the gauging against it.",
     asGaugedNote: "Foretold for the vehicle as it stands when gauged.",
-    road: "Then prove it on the road, at the speed and load of the complaint.",
+    road: "Prove it on the road, at the speed and load of the complaint.",
   },
   withheld: "Not road angles",
   facts: {

@@ -121,7 +121,7 @@ export const es: ReportWords = {
       "La medición posterior a la corrección tiene un hallazgo que la detiene, así que no se comparó con nada. Mida otra vez a altura de marcha.",
     notJudged: "No se pudo volver a calcular la predicción para compararla con la medición.",
     asGaugedNote: "Predicho para el vehículo tal como está al medirlo.",
-    road: "Después compruébelo en carretera, a la velocidad y con la carga de la queja.",
+    road: "Compruébelo en carretera, a la velocidad y con la carga de la queja.",
   },
   withheld: "No son ángulos de marcha",
   facts: {
