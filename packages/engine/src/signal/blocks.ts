@@ -1,4 +1,5 @@
 import { type RealFft, realFft, transformSize } from "./real-fft.js";
+import type { SampleReader } from "./sample-reader.js";
 import { type SignalResult, signalFault, signalValue } from "./signal-fault.js";
 import { type WindowName, windowSamples, windowSums } from "./window.js";
 
@@ -27,7 +28,8 @@ export interface Blocks {
 }
 
 /** Cuts samples into blocks. Faults: signal.no-samples; signal.too-short where not one block fits; signal.bad-rate for a rate that is not positive. */
-export function blocksOf(samples: Float64Array, rate: number, settings: BlockSettings): SignalResult<Blocks> {
+export function blocksOf(samples: SampleReader, settings: BlockSettings): SignalResult<Blocks> {
+  const { rate } = samples;
   const { blockLength, overlap } = settings;
   if (!(Number.isInteger(blockLength) && blockLength >= 4)) throw new RangeError(`a block has at least 4 samples, got ${blockLength}`);
   if (!(overlap >= 0 && overlap < 1)) throw new RangeError(`an overlap lies from 0 to below 1, got ${overlap}`);
@@ -49,7 +51,7 @@ export function blocksOf(samples: Float64Array, rate: number, settings: BlockSet
 }
 
 function transformer(
-  samples: Float64Array,
+  samples: SampleReader,
   hop: number,
   window: Float64Array,
   fft: RealFft,
@@ -58,10 +60,10 @@ function transformer(
   const block = new Float64Array(window.length);
   let squares = new Float64Array(0);
   return (index) => {
-    const part = samples.subarray(index * hop, index * hop + window.length);
+    samples.read(index * hop, block);
     let mean = 0;
-    if (detrend === "mean") for (const x of part) mean += x / part.length;
-    for (let n = 0; n < block.length; n++) block[n] = ((part[n] as number) - mean) * (window[n] as number);
+    if (detrend === "mean") for (const x of block) mean += x / block.length;
+    for (let n = 0; n < block.length; n++) block[n] = ((block[n] as number) - mean) * (window[n] as number);
     const { re, im } = fft(block);
     if (squares.length !== re.length) squares = new Float64Array(re.length);
     for (let k = 0; k < re.length; k++) squares[k] = (re[k] as number) ** 2 + (im[k] as number) ** 2;

@@ -8,7 +8,7 @@ export { readerOf, type SampleReader } from "./sample-reader.js";
 export { type ShaftAngle, shaftAngleFromSpeeds } from "./shaft-angle.js";
 export type { SignalFault, SignalFaultCode, SignalResult } from "./signal-fault.js";
 export * from "./spectrogram.js";
-export { averagedSpectrum, peakAmplitudes, rmsAmplitudes, type Spectrum } from "./spectrum.js";
+export { averagedSpectrum, averagedSpectrumSteps, peakAmplitudes, rmsAmplitudes, type Spectrum } from "./spectrum.js";
 export * from "./speed-from-vibration.js";
 export * from "./tachometer-angle.js";
 export * from "./window.js";

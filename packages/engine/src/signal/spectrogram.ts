@@ -1,4 +1,5 @@
 import { type BlockSettings, blocksOf } from "./blocks.js";
+import { readerOf } from "./sample-reader.js";
 import { type SignalResult, signalValue } from "./signal-fault.js";
 import { sidesOf } from "./spectrum.js";
 
@@ -15,7 +16,7 @@ export interface Spectrogram {
 
 /** Spectrum of every block, scaled for tones as in averagedSpectrum. samples: unit u; rate: samples per second, > 0. Faults as blocksOf. */
 export function spectrogram(samples: Float64Array, rate: number, settings: BlockSettings): SignalResult<Spectrogram> {
-  const cut = blocksOf(samples, rate, settings);
+  const cut = blocksOf(readerOf({ samples, rate, start: 0 }), settings);
   if (!cut.ok) return cut;
   const { count, startOf, transformLength, windowSum, squaredLines } = cut.value;
   const last = transformLength / 2;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { realFft } from "./real-fft.js";
 import { spectrogram } from "./spectrogram.js";
-import { averagedSpectrum, peakAmplitudes, rmsAmplitudes } from "./spectrum.js";
+import { averagedSpectrum, averagedSpectrumSteps, peakAmplitudes, rmsAmplitudes } from "./spectrum.js";
 
 /** Rounding of a transform of at most 1024 values of size 1. */
 const ROUNDING = 1e-11;
@@ -64,6 +64,28 @@ describe("an averaged spectrum", () => {
   test("can lose the mean", () => {
     const spectrum = averagedSpectrum(new Float64Array(2000).fill(9.81), 1000, { ...settings, detrend: "mean" });
     expect(spectrum.ok && spectrum.value.density.every((d) => d < ROUNDING)).toBe(true);
+  });
+  test("is the mean of its blocks, asks for one of them at a time, and lets others in meanwhile", () => {
+    const samples = Float64Array.from({ length: 40_000 }, (_, n) => Math.sin(n * n));
+    const asked: number[] = [];
+    const read = (first: number, out: Float64Array): void => {
+      asked.push(out.length);
+      out.set(samples.subarray(first, first + out.length));
+    };
+    const steps = averagedSpectrumSteps({ rate: 1000, start: 3, length: samples.length, read }, settings);
+    const shares: number[] = [];
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) shares.push(step.value);
+    const blocks = spectrogram(samples, 1000, settings);
+    if (!step.value.ok || !blocks.ok) throw new Error("no spectrum");
+    const { meanSquare } = step.value.value;
+    const { lines, times } = blocks.value;
+    expect([times.length, asked]).toEqual([79, Array(79).fill(1000)]);
+    expect(shares).toEqual([16, 32, 48, 64].map((done) => done / 79));
+    for (let k = 0; k < lines; k++) {
+      const mean = times.reduce((sum, _, block) => sum + (blocks.value.meanSquare[block * lines + k] as number) / times.length, 0);
+      expect(Math.abs((meanSquare[k] as number) - mean)).toBeLessThan(ROUNDING);
+    }
   });
   test("says what is wrong with a signal", () => {
     expect(averagedSpectrum(new Float64Array(10), 1000, settings)).toMatchObject({

@@ -1,4 +1,5 @@
 import { type BlockSettings, blocksOf } from "./blocks.js";
+import { readerOf, type SampleReader } from "./sample-reader.js";
 import { type SignalResult, signalValue } from "./signal-fault.js";
 
 /** One-sided spectrum of a signal in some unit u, from 0 Hz to half the sampling rate. */
@@ -25,14 +26,25 @@ export const sidesOf = (line: number, last: number): number => (line === 0 || li
  * "Spectrum and spectral density estimation by the DFT", AEI Hannover 2002, section 9 (from memory).
  */
 export function averagedSpectrum(samples: Float64Array, rate: number, settings: BlockSettings): SignalResult<Spectrum> {
-  const cut = blocksOf(samples, rate, settings);
+  const steps = averagedSpectrumSteps(readerOf({ samples, rate, start: 0 }), settings);
+  for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
+}
+
+/** Blocks between two turns for others: some milliseconds of work. */
+const AT_ONCE = 16;
+
+/** As averagedSpectrum, holding one block at a time; yields the share done. */
+export function* averagedSpectrumSteps(samples: SampleReader, settings: BlockSettings): Generator<number, SignalResult<Spectrum>> {
+  const cut = blocksOf(samples, settings);
   if (!cut.ok) return cut;
+  const { rate } = samples;
   const { count, transformLength, windowSum, windowSquares, squaredLines } = cut.value;
   const last = transformLength / 2;
   const meanSquare = new Float64Array(last + 1);
   for (let block = 0; block < count; block++) {
     const squares = squaredLines(block);
     for (let k = 0; k <= last; k++) meanSquare[k] = (meanSquare[k] as number) + (squares[k] as number) / count;
+    if (block % AT_ONCE === AT_ONCE - 1) yield (block + 1) / count;
   }
   const density = new Float64Array(last + 1);
   for (let k = 0; k <= last; k++) {
