@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { quantiles, shortestInterval, symmetricInterval } from "./quantile.js";
 
-const samples = fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { minLength: 40, maxLength: 3000 });
+/** A sort puts -0 before 0, a comparison takes them for one value: adding 0 makes them one. */
+const value = fc.double({ min: -1e6, max: 1e6, noNaN: true }).map((drawn) => drawn + 0);
+const samples = fc.array(value, { minLength: 40, maxLength: 3000 });
 /** Few different values, so that ties are the rule. */
 const tiedSamples = fc.array(fc.integer({ min: 0, max: 5 }), { minLength: 40, maxLength: 500 });
 const eitherSample = fc.oneof(samples, tiedSamples);
