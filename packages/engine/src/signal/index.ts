@@ -4,7 +4,7 @@ export * from "./human-weighting.js";
 export { movingStretch, type Stretch } from "./moving-stretch.js";
 export * from "./order-map.js";
 export * from "./order-tracking.js";
-export { readerOf, type SampleReader } from "./sample-reader.js";
+export { readerOf, type SampleReader, type TimeSignal } from "./sample-reader.js";
 export { type ShaftAngle, shaftAngleFromSpeeds } from "./shaft-angle.js";
 export type { SignalFault, SignalFaultCode, SignalResult } from "./signal-fault.js";
 export * from "./spectrogram.js";

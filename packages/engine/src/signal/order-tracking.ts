@@ -1,19 +1,10 @@
 import { cubicSpline } from "./cubic-spline.js";
 import { transformSize } from "./real-fft.js";
+import type { TimeSignal } from "./sample-reader.js";
 import type { ShaftAngle } from "./shaft-angle.js";
 import { type SignalResult, signalFault, signalValue } from "./signal-fault.js";
 import { averagedSpectrum, type Spectrum } from "./spectrum.js";
 import { type WindowName, windowSamples, windowSums } from "./window.js";
-
-/** Samples at even time steps. */
-export interface TimeSignal {
-  /** In some unit u. */
-  readonly samples: Float64Array;
-  /** Samples per second, > 0. */
-  readonly rate: number;
-  /** Time of the first sample in seconds, on the clock of the shaft's angle. */
-  readonly start: number;
-}
 
 /** The same signal at even steps of a shaft's angle. */
 export interface AngleSignal {

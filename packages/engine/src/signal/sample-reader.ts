@@ -1,4 +1,12 @@
-import type { TimeSignal } from "./order-tracking.js";
+/** Samples at even time steps. */
+export interface TimeSignal {
+  /** In some unit u. */
+  readonly samples: Float64Array;
+  /** Samples per second, > 0. */
+  readonly rate: number;
+  /** Time of the first sample in seconds, on the clock of the shaft's angle. */
+  readonly start: number;
+}
 
 /** Samples at even time steps that are fetched as they are needed, so that an hour of them need not be held at once. */
 export interface SampleReader {
