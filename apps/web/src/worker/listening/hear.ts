@@ -1,8 +1,9 @@
 import { attributionToJson } from "@halfturn/casefile";
 import { type Attribution, type AttributionInput, attribute } from "@halfturn/engine/attribution";
+import type { Finding } from "@halfturn/engine/findings";
 import { inPieces, type LongWork, partOfWork } from "@halfturn/engine/uncertainty";
 import { figureLabelsOf, vibrationPictureSteps } from "@halfturn/figures";
-import { type HeardChannels, type Recording, recordedChannel } from "@halfturn/recordings";
+import type { HeardReader, Recording } from "@halfturn/recordings";
 import { pause } from "../pause.js";
 import type { HearRequest, HearResult } from "./listening-types.js";
 import { preparedInput } from "./speed-of-request.js";
@@ -11,19 +12,24 @@ import { stretchOf } from "./views.js";
 /** Shares of the work: the speed, the attribution; the rest is the picture. */
 const [SPEED, ATTRIBUTED] = [0.1, 0.85];
 
+/** The channels that are listened to, on one clock. */
+export interface HeardHere {
+  readonly heard: readonly HeardReader[];
+  readonly findings: readonly Finding[];
+}
+
 /** Lays the vibration of the channels to what turned. Rejects with the signal's reason when it is stopped. */
-export async function hear(recording: Recording, channels: HeardChannels, request: HearRequest, work: LongWork): Promise<HearResult> {
+export async function hear(recording: Recording, channels: HeardHere, request: HearRequest, work: LongWork): Promise<HearResult> {
   const { stretch, document, language } = request;
-  const heard = channels.heard.map((one) => (stretch === null ? one : { ...one, run: stretchOf(one.run, ...stretch) }));
-  const [first] = heard;
-  // A programmer's error: channels are read before they are listened to.
-  if (!first) throw new RangeError("no channel was read");
-  const prepared = await preparedInput(recording, first.run, heard.map(recordedChannel), request, partOfWork(work, 0, SPEED));
+  const recorded = channels.heard.map(({ recorded: whole }) =>
+    stretch === null ? whole : { ...whole, samples: stretchOf(whole.samples, ...stretch) },
+  );
+  const prepared = await preparedInput(recording, recorded, request, partOfWork(work, 0, SPEED));
   if (!prepared.ok) return prepared;
   const { input, powertrain, gear, notes } = prepared;
   const found = await attribute(input, { ...partOfWork(work, SPEED, ATTRIBUTED), pause });
   if (!found.ok) return { ok: false, why: "signal", fault: found };
-  const names = heard.map(({ place }) => place.channel.id);
+  const names = channels.heard.map(({ place }) => place.channel.id);
   const circumference = powertrain.circumference.value;
   const json = attributionToJson(found.value, { channels: names, circumference, findings: [...prepared.findings, ...channels.findings] });
   const labels = figureLabelsOf(language);

@@ -48,6 +48,9 @@ function watched<Made>(
 /** Opens a file by what is in it; its samples are not read yet. */
 export const openFile = (file: Blob, scales: readonly ChannelScale[]): Promise<Answer<"open">> => worker().open(file, scales);
 
+/** Ends with the open file: what was put aside of it is removed. */
+export const closeFile = (): Promise<void> => worker().close();
+
 /** Reads channels of the open file at even steps of time. */
 export const readChannels = (ids: readonly string[], watch: Watched): Promise<Answer<"read">> =>
   watched<Answer<"read">>(watch, async (work, progress) => worker().read(ids, work, progress));

@@ -5,6 +5,7 @@ import type { SignalFault } from "@halfturn/engine/signal";
 import type { VibrationPicture } from "@halfturn/figures";
 import type { ChannelQuantity, EvenMethod, RecordedSpeed, RecordingFormat } from "@halfturn/recordings";
 import type { Language } from "@halfturn/words";
+import type { NoFiles } from "./private-spools.js";
 
 /** One channel of a file, as far as its header tells. */
 export interface LookedChannel {
@@ -41,7 +42,12 @@ export interface ReadChannels {
   readonly jitterShare: number;
   readonly gaps: { readonly count: number; readonly seconds: number };
   readonly findings: readonly Finding[];
+  /** Why samples are held in memory that files would hold elsewhere; null where they lie in files, or are too few to matter. */
+  readonly inMemory: NoFiles | null;
 }
+
+/** A refusal says why it was memory that had to hold the samples; null where it had not. */
+export type ReadResult = { readonly ok: true; readonly value: ReadChannels } | (RecordingFault & { readonly inMemory: NoFiles | null });
 
 /** The least and the greatest sample of each column of a drawing, in SI. */
 export interface Envelope {

@@ -3,9 +3,12 @@ import { rotatingParts } from "@halfturn/engine/orders";
 import { simulateRoadTest } from "@halfturn/engine/simulation";
 import { toSi } from "@halfturn/engine/units";
 import { type Channel, memoryRecording, writeCsv } from "@halfturn/recordings";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { listening } from "./listening.js";
 import type { HearRequest, SpeedChoice } from "./listening-types.js";
+
+/** A browser without private files. */
+vi.stubGlobal("navigator", {});
 
 const RATE = 300;
 const CIRCUMFERENCE_MM = 2400;
@@ -102,10 +105,10 @@ test("a stretch is listened to alone, and too short a one is refused in data", a
 
 test("the views hold the largest sample and the shaft's line", async () => {
   await opened(30);
-  const shape = listening.envelope(0, 0, 30, 100);
+  const shape = await listening.envelope(0, 0, 30, 100);
   expect([shape?.low.length, shape?.high.length]).toEqual([100, 100]);
   expect(Math.max(...(shape?.high ?? []))).toBeGreaterThan(9.8 + 1);
-  const seen = listening.spectrum(0, 0, 30);
+  const seen = await listening.spectrum(0, 0, 30);
   if (!seen?.ok) throw new Error("no spectrum");
   const { amplitudes, lineSpacing } = seen.value;
   const top = amplitudes.indexOf(Math.max(...amplitudes)) * lineSpacing;
@@ -122,4 +125,15 @@ test("stops within a tenth of a second", async () => {
   listening.stop(40);
   await expect(running).rejects.toMatchObject({ name: "AbortError" });
   expect(performance.now() - asked).toBeLessThan(STOP_MS);
+});
+
+test("once it is closed nothing of it can be asked, and what was being read is let go", async () => {
+  await opened(30);
+  const drawing = listening.envelope(0, 0, 30, 100);
+  const reading = listening.read(["accel_z_ms2"], 50, quiet);
+  const refused = expect(reading).rejects.toMatchObject({ name: "AbortError" });
+  await listening.close();
+  await refused;
+  expect([await drawing, await listening.spectrum(0, 0, 30)]).toEqual([null, null]);
+  await expect(listening.hear(request({ kind: "constant", speed: 23 }), 51, quiet)).rejects.toThrow("no channel was read");
 });

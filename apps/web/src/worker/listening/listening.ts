@@ -1,12 +1,12 @@
 import type { Finding } from "@halfturn/engine/findings";
-import type { SignalResult, TimeSignal } from "@halfturn/engine/signal";
+import type { SampleReader, SignalResult } from "@halfturn/engine/signal";
+import { inPieces } from "@halfturn/engine/uncertainty";
 import {
   type ByteSource,
   type ChannelScale,
   channelPlaces,
-  type HeardChannels,
   hearablePlaces,
-  heardChannels,
+  heardReaders,
   isHeard,
   openRecording,
   type Recording,
@@ -15,14 +15,17 @@ import {
   speedPlaces,
 } from "@halfturn/recordings";
 import { pause } from "../pause.js";
-import { fitsHere } from "./fits-here.js";
-import { hear } from "./hear.js";
-import type { Envelope, HearRequest, HearResult, Look, ReadChannels, SpectrumView } from "./listening-types.js";
-import { envelopeOf, spectrumOf, stretchOf } from "./views.js";
+import { type HeardHere, hear } from "./hear.js";
+import { type Housed, housed } from "./housed.js";
+import type { Envelope, HearRequest, HearResult, Look, ReadChannels, ReadResult, SpectrumView } from "./listening-types.js";
+import { MOST_HELD } from "./private-spools.js";
+import { envelopeSteps, spectrumSteps, stretchOf } from "./views.js";
 
-/** The recording that is open; one at a time. */
+/** The recording that is open, and its channels that were read; one at a time. */
 let recording: Recording | null = null;
-let channels: HeardChannels | null = null;
+let channels: Housed<HeardHere> | null = null;
+/** What was asked to be opened last is what stays open, whichever comes up first. */
+let opening = 0;
 
 const stopped = new Set<number>();
 const workOf = (work: number, onProgress: (share: number) => void) => ({
@@ -41,49 +44,82 @@ const blobSource = (blob: Blob): ByteSource => ({
   read: async (offset, length) => new Uint8Array(await blob.slice(offset, offset + length).arrayBuffer()),
 });
 
-const runOf = (channel: number): TimeSignal | null => channels?.heard[channel]?.run ?? null;
+/** Lets the channels go that were read; their samples are in nobody's way at once. */
+function letGo(): Promise<void> | undefined {
+  const before = channels;
+  channels = null;
+  return before?.close();
+}
+
+/** Works on one of the channels that were read; null where none was, or they were let go meanwhile. */
+async function ofRun<Made>(channel: number, steps: (run: SampleReader) => Generator<number, Made>): Promise<Made | null> {
+  const mine = channels;
+  const heard = mine?.answer.ok ? mine.answer.value.heard[channel] : undefined;
+  if (heard === undefined) return null;
+  const throwIfAborted = (): void => {
+    if (channels !== mine) throw new DOMException("let go", "AbortError");
+  };
+  try {
+    return await inPieces(steps(heard.recorded.samples), { signal: { throwIfAborted }, pause });
+  } catch (error) {
+    if (channels !== mine) return null;
+    throw error;
+  }
+}
 
 /** What the listening worker can be asked. Everything handed over is plain data. */
 export const listening = {
   open: async (file: Blob, scales: readonly ChannelScale[]): Promise<RecordingResult<Look>> => {
-    channels = null;
-    const opened = await openRecording(blobSource(file), scales);
-    recording = opened.ok ? opened.value : null;
+    opening += 1;
+    const mine = opening;
+    recording = null;
+    const [opened] = await Promise.all([openRecording(blobSource(file), scales), letGo()]);
+    if (mine === opening) recording = opened.ok ? opened.value : null;
     return opened.ok ? { ok: true, value: lookAt(opened.value) } : opened;
   },
 
-  read: async (ids: readonly string[], work: number, onProgress: (share: number) => void): Promise<RecordingResult<ReadChannels>> => {
-    if (!recording) throw new Error("no recording is open");
-    const places = channelPlaces(recording).filter(({ channel }) => ids.includes(channel.id));
-    const fits = fitsHere(recording, places);
-    if (!fits.ok) return fits;
+  read: async (ids: readonly string[], work: number, onProgress: (share: number) => void): Promise<ReadResult> => {
+    const mine = recording;
+    if (!mine) throw new Error("no recording is open");
+    const places = channelPlaces(mine).filter(({ channel }) => ids.includes(channel.id));
     try {
-      const read = await heardChannels(recording, places, workOf(work, onProgress));
-      if (!read.ok) return read;
-      channels = read.value;
-      return { ok: true, value: readOf(read.value) };
+      await letGo();
+      const own = workOf(work, onProgress);
+      const read = await housed(mine, places, (room) => heardReaders(mine, places, room, own));
+      if (read.answer.ok && recording === mine && !stopped.has(work)) {
+        // Whatever was read meanwhile makes way.
+        const gone = letGo();
+        channels = read;
+        await gone;
+        return { ok: true, value: readOf(read.answer.value, read.inMemory) };
+      }
+      await read.close();
+      return read.answer.ok ? Promise.reject(new DOMException("stopped", "AbortError")) : { ...read.answer, inMemory: read.inMemory };
     } finally {
       stopped.delete(work);
     }
   },
 
-  envelope: (channel: number, from: number, to: number, columns: number): Envelope | null => {
-    const run = runOf(channel);
-    return run && envelopeOf(stretchOf(run, from, to).samples, columns);
-  },
+  envelope: (channel: number, from: number, to: number, columns: number): Promise<Envelope | null> =>
+    ofRun(channel, (run) => envelopeSteps(stretchOf(run, from, to), columns)),
 
-  spectrum: (channel: number, from: number, to: number): SignalResult<SpectrumView> | null => {
-    const run = runOf(channel);
-    return run && spectrumOf(stretchOf(run, from, to));
-  },
+  spectrum: (channel: number, from: number, to: number): Promise<SignalResult<SpectrumView> | null> =>
+    ofRun(channel, (run) => spectrumSteps(stretchOf(run, from, to))),
 
   hear: async (request: HearRequest, work: number, onProgress: (share: number) => void): Promise<HearResult> => {
-    if (!recording || !channels) throw new Error("no channel was read");
+    if (!recording || !channels?.answer.ok) throw new Error("no channel was read");
     try {
-      return await hear(recording, channels, request, workOf(work, onProgress));
+      return await hear(recording, channels.answer.value, request, workOf(work, onProgress));
     } finally {
       stopped.delete(work);
     }
+  },
+
+  /** Ends with the recording: nothing of it stays on the device. */
+  close: async (): Promise<void> => {
+    opening += 1;
+    recording = null;
+    await letGo();
   },
 
   stop: (work: number): void => {
@@ -111,17 +147,18 @@ function lookAt(opened: Recording): Look {
   };
 }
 
-function readOf({ heard, findings }: HeardChannels): ReadChannels {
-  const [first] = heard as [HeardChannels["heard"][number]];
-  const { run, even } = first;
+function readOf({ heard, findings }: HeardHere, inMemory: ReadChannels["inMemory"]): ReadChannels {
+  const [{ recorded, even }] = heard as [HeardHere["heard"][number]];
+  const { start, length, rate } = recorded.samples;
   return {
     ids: heard.map(({ place }) => place.channel.id),
-    start: run.start,
-    seconds: run.samples.length / run.rate,
+    start,
+    seconds: length / rate,
     rate: even.rate,
     method: even.method,
     jitterShare: even.jitterShare,
     gaps: { count: even.gaps.length, seconds: even.gaps.reduce((sum, gap) => sum + gap.seconds, 0) },
     findings: findings as readonly Finding[],
+    inMemory: length > MOST_HELD ? inMemory : null,
   };
 }

@@ -1,10 +1,11 @@
 import { type AttributionRequest, toAttributionInput } from "@halfturn/casefile";
 import type { AttributionInput } from "@halfturn/engine/attribution";
 import type { Finding, RecordingFault } from "@halfturn/engine/findings";
-import { readerOf, type SignalFault, type TimeSignal } from "@halfturn/engine/signal";
+import type { SignalFault } from "@halfturn/engine/signal";
 import type { LongWork } from "@halfturn/engine/uncertainty";
 import { channelPlaces, followedSpeed, middleSpeed, type Recording, recordedSpeed } from "@halfturn/recordings";
 import { pause } from "../pause.js";
+import { housed } from "./housed.js";
 import type { HearRequest, SpeedChoice } from "./listening-types.js";
 
 /** A speedometer may be out by this share, and a driver wanders off a speed (common practice, no source). */
@@ -24,12 +25,14 @@ type Prepared =
 /** What the engine needs: the channels, and the shaft's angle by whatever the speed is known from. */
 export async function preparedInput(
   recording: Recording,
-  run: TimeSignal,
   channels: AttributionInput["channels"],
   request: HearRequest,
   work: LongWork,
 ): Promise<Prepared> {
   const { speed, document, gear, filter } = request;
+  const [first] = channels;
+  // A programmer's error: channels are read before they are listened to.
+  if (!first) throw new RangeError("no channel was read");
   const basis: Omit<AttributionRequest, "speed"> = { channels, gear, filter };
   if (speed.kind === "column" || speed.kind === "tachometer") {
     const read = await fromColumn(recording, speed, work);
@@ -38,7 +41,7 @@ export async function preparedInput(
     return made.ok ? { ...made, findings: [...read.value.notes, ...made.findings] } : refused(made);
   }
   const range = speed.kind === "constant" ? { slowest: speed.speed, fastest: speed.speed } : speed;
-  const made = toAttributionInput(document, { ...basis, speed: middleSpeed(range, readerOf(run)) });
+  const made = toAttributionInput(document, { ...basis, speed: middleSpeed(range, first.samples) });
   if (!made.ok) return refused(made);
   const { reference } = made.input;
   if (speed.kind === "constant") {
@@ -49,12 +52,16 @@ export async function preparedInput(
   return { ...made, input: { ...made.input, reference: followed.reference }, findings: [followed.finding, ...made.findings] };
 }
 
-function fromColumn(recording: Recording, speed: Extract<SpeedChoice, { readonly id: string }>, work: LongWork) {
+async function fromColumn(recording: Recording, speed: Extract<SpeedChoice, { readonly id: string }>, work: LongWork) {
   const place = channelPlaces(recording).find(({ channel }) => channel.id === speed.id);
   // A programmer's error: the choice was made from the channels of this recording.
   if (!place) throw new RangeError(`no channel ${speed.id}`);
   const tachometer = speed.kind === "tachometer" ? { part: speed.part, perTurn: speed.perTurn } : null;
-  return recordedSpeed(recording, place, tachometer, { ...work, pause });
+  const { answer, close } = await housed(recording, [place], (room) =>
+    recordedSpeed(recording, place, tachometer, { ...work, pause }, room),
+  );
+  await close();
+  return answer;
 }
 
 function refused(made: Extract<ReturnType<typeof toAttributionInput>, { readonly ok: false }>): Extract<Prepared, { readonly ok: false }> {

@@ -4,6 +4,7 @@ import { useEffect, useRef } from "react";
 import { useWidth } from "../../../controls/use-width.js";
 import { useWords } from "../../../words/use-words.js";
 import { recordWords } from "../words/record-catalogue.js";
+import { amplitudeText as writeAmplitude } from "./amplitude-text.js";
 import { colourAt, type MapGround, RANGE_DB, shareOf } from "./colour-map.js";
 import styles from "./pictures.module.css";
 import { roundTicks } from "./round-ticks.js";
@@ -17,6 +18,7 @@ export interface OrderMapProps {
   readonly picture: VibrationPicture;
   readonly ground: MapGround;
   readonly numbers: Numbers;
+  /** Of the channel that is mapped; orders that were found are accelerations. */
   readonly amplitudeText: (amplitude: number) => string;
 }
 
@@ -25,6 +27,7 @@ export function OrderMap({ picture, ground, numbers, amplitudeText }: OrderMapPr
   const words = useWords(recordWords).heard;
   const [ref, width] = useWidth();
   const canvas = useRef<HTMLCanvasElement>(null);
+  const orderText = writeAmplitude("acceleration", numbers);
   const { orders, times, marks, folded, amplitudes } = picture;
   const greatest = amplitudes.reduce((most, value) => Math.max(most, value), 0);
   useEffect(() => {
@@ -82,7 +85,7 @@ export function OrderMap({ picture, ground, numbers, amplitudeText }: OrderMapPr
         {marks.map(({ name, at, amplitude, verdict }) => (
           <li key={`${name} ${at}`}>
             {verdict ? <strong>{name}</strong> : name}
-            {amplitude === null || amplitude < LEAST_SAID ? "" : `: ${amplitudeText(amplitude)}`}
+            {amplitude === null || amplitude < LEAST_SAID ? "" : `: ${orderText(amplitude)}`}
           </li>
         ))}
       </ol>

@@ -8,6 +8,7 @@ import type { Heard, Look, ReadChannels } from "../../../worker/listening/listen
 import { channelText } from "../set-up/channel-text.js";
 import { wholeSpeedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
+import { amplitudeText } from "./amplitude-text.js";
 import { OrderMap } from "./order-map.js";
 import { SpectrumView } from "./spectrum-view.js";
 import { Waveform } from "./waveform.js";
@@ -26,15 +27,11 @@ export interface PicturesCardProps {
 export function PicturesCard({ look, read, heard, stretch, onStretch, nameOf, settings }: PicturesCardProps) {
   const words = useWords(recordWords).heard;
   const catalogue = catalogueOf(settings.language);
-  const { numbers, vibration } = catalogue;
+  const { numbers } = catalogue;
   const [wanted, setWanted] = useState<string | null>(null);
   const shown = wanted !== null && read.ids.includes(wanted) ? wanted : (read.ids.at(-1) ?? "");
   const channel = read.ids.indexOf(shown);
-  const isScaled = look.channels.find(({ id }) => id === shown)?.quantity === "acceleration";
-  const amplitudeText = (amplitude: number): string => {
-    const digits = amplitude < 0.0995 ? 3 : 2;
-    return isScaled ? vibration.acceleration(numbers.plain(amplitude, digits)) : `${numbers.plain(amplitude * 100, digits)} %`;
-  };
+  const writerOf = (channelId: string) => amplitudeText(look.channels.find(({ id }) => id === channelId)?.quantity, numbers);
   return (
     <Card title={words.pictures}>
       {read.ids.length > 1 ? (
@@ -47,7 +44,8 @@ export function PicturesCard({ look, read, heard, stretch, onStretch, nameOf, se
       ) : null}
       <Waveform {...{ read, channel, stretch, onStretch, numbers }} theme={settings.theme} />
       <SpectrumView
-        {...{ read, channel, stretch, heard, nameOf, catalogue, amplitudeText }}
+        {...{ read, channel, stretch, heard, nameOf, catalogue }}
+        amplitudeText={writerOf(shown)}
         speedText={wholeSpeedWriter(numbers, settings.units)}
       />
       {heard?.picture ? (
@@ -55,7 +53,7 @@ export function PicturesCard({ look, read, heard, stretch, onStretch, nameOf, se
           picture={heard.picture}
           ground={settings.theme === "dark" ? "dark" : "light"}
           numbers={numbers}
-          amplitudeText={amplitudeText}
+          amplitudeText={writerOf(heard.picture.channel)}
         />
       ) : null}
       {heard && !heard.picture ? <p>{words.noMap}</p> : null}

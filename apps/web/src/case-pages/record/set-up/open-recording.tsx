@@ -26,6 +26,7 @@ import { ScaleFields } from "./scale-fields.js";
 import { fitsFile, isScales, isSetUp, type SetUp } from "./set-up.js";
 import { SpeedFields } from "./speed-fields.js";
 import { firstSpeedForm, speedChoice, speedFromText } from "./speed-form.js";
+import { UnreadText } from "./unread-text.js";
 import { useHearing } from "./use-hearing.js";
 import { type RecordingAtWork, useRecording } from "./use-recording.js";
 
@@ -87,7 +88,7 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
   const words = useWords(recordWords).setUp;
   const names = useWords(fieldNames);
   const catalogue = catalogueOf(settings.language);
-  const { recording, numbers } = catalogue;
+  const { numbers } = catalogue;
   const [kept] = useState(() => toRecordingSettings(document, file.name));
   const gears = document.vehicle?.gears ?? [];
   const known = gears.find(({ label }) => label === (kept.gear ?? document.complaint?.gear))?.label;
@@ -144,7 +145,7 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
           />
         ) : null}
         {read?.ok ? <ClockText read={read.channels} numbers={numbers} /> : null}
-        {read && !read.ok ? <p role="alert">{recordingFaultText(recording, read.fault, numbers)}</p> : null}
+        {read && !read.ok ? <UnreadText fault={read.fault} language={settings.language} /> : null}
         {read === null && ids.length > 0 ? <p role="status">{words.reading(numbers.share(progress))}</p> : null}
         <ScaleFields look={look} scales={scales} onChange={changing(setScales)} />
         <SpeedFields look={look} form={form} document={document} settings={settings} onChange={changing((next) => put({ form: next }))} />

@@ -7,7 +7,7 @@ import { useWords } from "../../../words/use-words.js";
 import type { Look, LookedChannel } from "../../../worker/listening/listening-types.js";
 import { recordWords } from "../words/record-catalogue.js";
 
-const UNITS = ["m/s^2", "g", "Pa"] as const;
+const UNITS = ["m/s^2", "g", "mm/s", "mm", "Pa"] as const;
 const NOT_KNOWN = "";
 const SCALE = { above: 0, maximum: 1e9 };
 

@@ -1,13 +1,15 @@
 import type { RecordingFault } from "@halfturn/engine/findings";
 import type { ChannelScale } from "@halfturn/recordings";
 import { useEffect, useState } from "react";
-import { openFile, readChannels } from "../../../worker/listening/listening-client.js";
-import type { Look, ReadChannels } from "../../../worker/listening/listening-types.js";
+import { closeFile, openFile, readChannels } from "../../../worker/listening/listening-client.js";
+import type { Look, ReadChannels, ReadResult } from "../../../worker/listening/listening-types.js";
 import type { RecordingFile } from "../recording-file.js";
 
 /** A fault of null: the file itself can no longer be read. */
 type Opened = { readonly ok: true; readonly look: Look } | { readonly ok: false; readonly fault: RecordingFault | null };
-type Read = { readonly ok: true; readonly channels: ReadChannels } | { readonly ok: false; readonly fault: RecordingFault };
+type Read =
+  | { readonly ok: true; readonly channels: ReadChannels }
+  | { readonly ok: false; readonly fault: ReadResult & { readonly ok: false } };
 
 export interface RecordingAtWork {
   /** null while it is being opened. */
@@ -39,6 +41,7 @@ export function useRecording({ content }: RecordingFile, scales: readonly Channe
     );
     return () => {
       isWanted = false;
+      void closeFile();
     };
   }, [content, scales]);
   const look = opened?.ok ? opened.look : null;
@@ -54,8 +57,10 @@ export function useRecording({ content }: RecordingFile, scales: readonly Channe
     setRead(null);
     readChannels(key.split("\n"), { signal: stop.signal, onProgress: setProgress }).then(
       (answer) => setRead(answer.ok ? { ok: true, channels: answer.value } : { ok: false, fault: answer }),
-      () => {
-        if (!stop.signal.aborted) setOpened({ ok: false, fault: null });
+      (reason: unknown) => {
+        // What was closed while it was being read is read again once it is open again.
+        const isClosed = reason instanceof Error && reason.name === "AbortError";
+        if (!stop.signal.aborted && !isClosed) setOpened({ ok: false, fault: null });
       },
     );
     return () => stop.abort();

@@ -5,13 +5,24 @@ export const setUp: SetUpWords = {
   refused: "This file cannot be read",
   gone: "It was changed or moved while it was being read. Open it again.",
   channels: "Channels to listen to",
-  noChannels: "None of its channels is an acceleration or a sound as it stands. Say below what one of them measures.",
+  noChannels:
+    "None of its channels is an acceleration, a vibration velocity, a displacement or a sound as it stands. Say below what one of them measures.",
   clock: (rate, seconds) => `${rate} samples per second, ${seconds} s.`,
   even: "Even steps, as the file says.",
   jitter: (share) => `Measured from the time stamps, which wander by ${share} of a step.`,
   gaps: (count, seconds) => `Gaps: ${count}, ${seconds} s lost; the longest stretch without one is used.`,
   noGaps: "No gaps.",
   reading: (share) => `Reading: ${share}`,
+  inMemory: {
+    "no-files": (limit) =>
+      `This browser gives the page no files of its own (a private window, plain HTTP or an older browser): the samples are held in memory, ${limit} at most in all chosen channels together.`,
+    "no-room": (limit) =>
+      `There is no room on this device to put the samples aside: they are held in memory, ${limit} at most in all chosen channels together.`,
+  },
+  inMemoryRefused: {
+    "no-files": "Choose fewer channels, or open the app on this machine itself or over HTTPS, in a window that is not private.",
+    "no-room": "Free some space (8 bytes for each sample), or choose fewer channels.",
+  },
   scale: "Unit and full scale of a channel",
   scaleHelp: "Only where the file does not say it. Without it frequencies are right, and amplitudes are shares of full scale.",
   unit: "Unit",

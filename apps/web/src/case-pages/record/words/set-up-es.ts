@@ -5,13 +5,24 @@ export const setUp: SetUpWords = {
   refused: "Este archivo no se puede leer",
   gone: "Cambió o se movió mientras se leía. Ábralo de nuevo.",
   channels: "Canales que escuchar",
-  noChannels: "Ninguno de sus canales es una aceleración ni un sonido tal como está. Diga abajo qué mide alguno de ellos.",
+  noChannels:
+    "Ninguno de sus canales es una aceleración, una velocidad de vibración, un desplazamiento ni un sonido tal como está. Diga abajo qué mide alguno de ellos.",
   clock: (rate, seconds) => `${rate} muestras por segundo, ${seconds} s.`,
   even: "Pasos iguales, según el archivo.",
   jitter: (share) => `Medido por las marcas de tiempo, que oscilan un ${share} de un paso.`,
   gaps: (count, seconds) => `Huecos: ${count}, se pierden ${seconds} s; se usa el tramo más largo sin huecos.`,
   noGaps: "Sin huecos.",
   reading: (share) => `Leyendo: ${share}`,
+  inMemory: {
+    "no-files": (limit) =>
+      `Este navegador no da a la página archivos propios (ventana privada, HTTP sin cifrar o navegador antiguo): las muestras se guardan en la memoria, ${limit} como máximo entre todos los canales elegidos.`,
+    "no-room": (limit) =>
+      `En este dispositivo no hay sitio para apartar las muestras: se guardan en la memoria, ${limit} como máximo entre todos los canales elegidos.`,
+  },
+  inMemoryRefused: {
+    "no-files": "Elija menos canales, o abra la aplicación en esta misma máquina o por HTTPS, en una ventana que no sea privada.",
+    "no-room": "Libere espacio (8 bytes por muestra) o elija menos canales.",
+  },
   scale: "Unidad y fondo de escala de un canal",
   scaleHelp: "Solo si el archivo no lo dice. Sin ello las frecuencias son correctas y las amplitudes son partes del fondo de escala.",
   unit: "Unidad",

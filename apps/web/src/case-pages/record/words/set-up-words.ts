@@ -1,3 +1,4 @@
+import type { NoFiles } from "../../../worker/listening/private-spools.js";
 import type { SpeedForm } from "../set-up/speed-form.js";
 
 /** What has to be known of a recording before it can be listened to. */
@@ -14,6 +15,9 @@ export interface SetUpWords {
   readonly gaps: (count: string, seconds: string) => string;
   readonly noGaps: string;
   readonly reading: (share: string) => string;
+  /** Why samples are held in memory, and how many of them fit. */
+  readonly inMemory: { readonly [W in NoFiles]: (limit: string) => string };
+  readonly inMemoryRefused: { readonly [W in NoFiles]: string };
   readonly scale: string;
   readonly scaleHelp: string;
   readonly unit: string;
