@@ -21,37 +21,57 @@ const DIACRITICS = /\p{M}/gu;
 /** Capitals and accents make no difference. */
 const plain = (text: string): string => text.normalize("NFD").replace(DIACRITICS, "").toLowerCase();
 
-const rowOf = ({ id, document, changedAt, waiting, conflicts }: DeviceCase): CaseRow => ({
-  id,
-  title: document.title,
-  vehicle: document.vehicle?.label ?? null,
-  progress: progressOf(document),
-  changedAt: document.updatedAt ?? changedAt,
-  here: true,
-  waiting: waiting === 1,
-  conflicts: conflicts.length,
-});
+/** What was made of one thing is made once: lists are made anew at every letter that is sought, their rows stay the same ones. */
+function once<From extends object, Made>(make: (from: From) => Made): (from: From) => Made {
+  const made = new WeakMap<From, Made>();
+  return (from) => {
+    const known = made.get(from);
+    if (known !== undefined) return known;
+    const fresh = make(from);
+    made.set(from, fresh);
+    return fresh;
+  };
+}
 
-const summaryRow = ({ id, title, vehicle, progress, savedAt }: CaseSummary): CaseRow => ({
-  id,
-  title,
-  vehicle,
-  progress,
-  changedAt: savedAt,
-  here: false,
-  waiting: false,
-  conflicts: 0,
-});
+const rowOf = once(
+  ({ id, document, changedAt, waiting, conflicts }: DeviceCase): CaseRow => ({
+    id,
+    title: document.title,
+    vehicle: document.vehicle?.label ?? null,
+    progress: progressOf(document),
+    changedAt: document.updatedAt ?? changedAt,
+    here: true,
+    waiting: waiting === 1,
+    conflicts: conflicts.length,
+  }),
+);
+
+const summaryRow = once(
+  ({ id, title, vehicle, progress, savedAt }: CaseSummary): CaseRow => ({
+    id,
+    title,
+    vehicle,
+    progress,
+    changedAt: savedAt,
+    here: false,
+    waiting: false,
+    conflicts: 0,
+  }),
+);
+
+const wordsIn = (text: string): readonly string[] =>
+  plain(text)
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== "");
+
+/** What a case is found by. */
+const foundBy = once(({ document }: DeviceCase) =>
+  wordsIn([document.title, document.vehicle?.label, document.id, document.complaint?.notes, document.notes].join(" ")),
+);
 
 /** Whether each word sought begins a word of the case. */
-function isSought({ document }: DeviceCase, words: string): boolean {
-  const text = plain([document.title, document.vehicle?.label, document.id, document.complaint?.notes, document.notes].join(" "));
-  const found = text.split(/[^\p{L}\p{N}]+/u);
-  return plain(words)
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter((word) => word !== "")
-    .every((word) => found.some((candidate) => candidate.startsWith(word)));
-}
+const isSought = (kept: DeviceCase, sought: readonly string[]): boolean =>
+  sought.every((word) => foundBy(kept).some((candidate) => candidate.startsWith(word)));
 
 /** The cases of this device in which the words are, and those that only the server has; the newest first. */
 export function caseRows(
@@ -59,8 +79,9 @@ export function caseRows(
   held: readonly CaseSummary[],
   { words, putAway }: { readonly words: string; readonly putAway: boolean },
 ): readonly CaseRow[] {
+  const sought = wordsIn(words);
   const known = new Set(kept.map(({ id }) => id));
-  const here = kept.filter((record) => (record.putAway === 1) === putAway && isSought(record, words)).map(rowOf);
+  const here = kept.filter((record) => (record.putAway === 1) === putAway && isSought(record, sought)).map(rowOf);
   const elsewhere = held.filter(({ id }) => !known.has(id)).map(summaryRow);
   return [...here, ...elsewhere].sort((a, b) => (a.changedAt < b.changedAt ? 1 : a.changedAt > b.changedAt ? -1 : 0));
 }

@@ -18,11 +18,13 @@ import { Examples } from "./examples.js";
 import { FileDrop } from "./file-drop.js";
 import { MoreSheet } from "./more-sheet.js";
 import { SearchField } from "./search-field.js";
-import { useCaseRows } from "./use-case-rows.js";
+import { useCaseRows, useDrawnRows } from "./use-case-rows.js";
 
 const OpenedFileSheet = lazy(async () => ({ default: (await import("./opened-file-sheet.js")).OpenedFileSheet }));
 
 type Told = { readonly is: "put-away"; readonly row: CaseRow } | { readonly is: "unreachable" };
+
+const NO_ROWS: readonly CaseRow[] = [];
 
 /** The cases of this device and of the shop, and the ways to a new one. */
 export function CasesPage() {
@@ -61,11 +63,7 @@ export function CasesPage() {
             <SearchField label={words.search} value={sought} onChange={setSought} />
             {told === null ? null : <ToldNotice told={told} onUndo={(row) => void putAway(row, false)} />}
             {rows?.length === 0 ? <NoCases sought={sought} away={away} /> : null}
-            <ul className={styles.list}>
-              {(rows ?? []).map((row) => (
-                <CaseRowItem key={row.id} row={row} onMore={() => setMore(row)} />
-              ))}
-            </ul>
+            <CaseList rows={rows ?? NO_ROWS} onMore={setMore} />
             <Button kind="quiet" onPress={() => setAway(!away)}>
               {away ? words.showCurrent : words.showAway}
             </Button>
@@ -90,6 +88,14 @@ export function CasesPage() {
     </PageFrame>
   );
 }
+
+const CaseList = ({ rows, onMore }: { readonly rows: readonly CaseRow[]; readonly onMore: (row: CaseRow) => void }) => (
+  <ul className={styles.list}>
+    {useDrawnRows(rows).map((row) => (
+      <CaseRowItem key={row.id} row={row} onMore={onMore} />
+    ))}
+  </ul>
+);
 
 function NoCases({ sought, away }: { readonly sought: string; readonly away: boolean }) {
   const words = useWords(casesWords);

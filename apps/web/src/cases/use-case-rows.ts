@@ -1,11 +1,14 @@
 import type { CaseSummary } from "@halfturn/exchange";
-import { useEffect, useState, useSyncExternalStore } from "react";
+import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from "react";
 import { server, shelf, sync } from "../device/device.js";
 import type { DeviceCase } from "../device/device-case.js";
 import { type CaseRow, caseRows } from "./case-rows.js";
 
 /** The server is asked when the typing rests. */
 const SETTLED_MS = 250;
+
+/** About as many as a screen shows below the field: these are drawn at once. */
+const FIRST_ROWS = 8;
 
 const NOTHING: readonly CaseSummary[] = [];
 
@@ -37,5 +40,14 @@ export function useCaseRows(words: string, putAway: boolean): readonly CaseRow[]
       clearTimeout(asking);
     };
   }, [words, putAway, connection, changes]);
-  return kept && caseRows(kept, held, { words, putAway });
+  return useMemo(() => kept && caseRows(kept, held, { words, putAway }), [kept, held, words, putAway]);
+}
+
+/** The rows that are drawn now: the first, and those that stand there already; the others follow as the device can. */
+export function useDrawnRows(rows: readonly CaseRow[]): readonly CaseRow[] {
+  const followed = useDeferredValue(rows);
+  return useMemo(() => {
+    const standing = new Set(followed.map(({ id }) => id));
+    return rows.filter(({ id }, k) => k < FIRST_ROWS || standing.has(id));
+  }, [rows, followed]);
 }
