@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from "react";
 import { useKeptDraft } from "../device/kept-draft.js";
 import { useSettings } from "../settings/settings-context.js";
 import { isLeftText, type LeftText, leftState } from "./left-text.js";
-import type { Measure } from "./measures.js";
+import { type Measure, shownAs } from "./measures.js";
 import { type Bounds, type MeasureFault, readMeasure } from "./read-measure.js";
 
 /** A text that reads as a value, the way it was typed. */
@@ -23,7 +23,7 @@ export interface MeasureText {
   /** What stands in the field as it was typed; null where the value itself does. */
   readonly text: string | null;
   readonly fault: MeasureFault | null;
-  /** What was typed and never kept, where the case has another value by now. */
+  /** What was typed and never kept, where the case has another value by now, or could have this one. */
   readonly beside: LeftText | null;
   readonly type: (text: string) => void;
   readonly blur: () => void;
@@ -36,11 +36,13 @@ export interface MeasureText {
 export function useMeasureText({ part, measure, value, bounds, onChange }: MeasureTextInput): MeasureText {
   const { settings } = useSettings();
   const [typing, setTyping] = useState<Typing | null>(null);
-  const [left, leave] = useKeptDraft(part ?? null, isLeftText);
+  // A bare number means something else in other units: what was typed in these waits for them.
+  const [left, leave] = useKeptDraft(part === undefined ? null : `${part} ${shownAs(measure, settings.units).chip}`, isLeftText);
   const before = useRef(value);
-  const state = left && leftState(left, value);
+  const read = left && readMeasure(left.text, measure, settings.units, bounds);
+  const canBeKept = read?.ok === true;
+  const state = left && leftState(left, value, canBeKept);
   const inField = state === "in-field" ? left : null;
-  const read = inField && readMeasure(inField.text, measure, settings.units, bounds);
   const isUndone = state === "undone";
   // biome-ignore lint/correctness/useExhaustiveDependencies: leaving is a new function each time, and always of this field
   useEffect(() => {
@@ -63,11 +65,15 @@ export function useMeasureText({ part, measure, value, bounds, onChange }: Measu
   const shown = inField ?? (typing && Object.is(typing.of, value) ? typing : null);
   return {
     text: shown?.text ?? null,
-    fault: read && !read.ok ? read.fault : null,
+    fault: inField && read && !read.ok ? read.fault : null,
     beside: state === "beside" ? left : null,
     type,
     blur: () => setTyping(null),
-    useBeside: () => left && leave({ text: left.text, of: value, was: value }),
+    useBeside: () => {
+      if (left === null) return;
+      if (canBeKept) type(left.text);
+      else leave({ text: left.text, of: value, was: value });
+    },
     forgetBeside: () => leave(null),
   };
 }

@@ -46,7 +46,9 @@ export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: T
   const before = gauging.headings?.findLast(({ of }) => of === step.shaft);
   const usualMm = before && "lateralMm" in before ? before.overMm : undefined;
   const lengthMm = usualMm ?? driveline.sections.find(({ id }) => id === step.shaft)?.lengthMm;
-  const [typed, keepTyped] = useKeptDraft(`${gauging.driveline} ${gauging.stage} ${gauging.takenAt ?? ""} tape ${step.shaft}`, isTyped);
+  const of = `${gauging.driveline} ${gauging.stage} ${gauging.takenAt ?? ""}`;
+  // A bare number means something else in other units: what was typed in these waits for them.
+  const [typed, keepTyped] = useKeptDraft(`${of} tape ${step.shaft} ${lengthUnit(units)}`, isTyped);
   const usualOver = lengthMm === undefined ? "" : lengthText(lengthMm, units, decimalSign, false);
   const { lateral, over, toward } = typed ?? { lateral: "", over: usualOver, toward: before?.toward ?? null };
   const [fault, setFault] = useState<keyof typeof words.tapeFaults | null>(null);

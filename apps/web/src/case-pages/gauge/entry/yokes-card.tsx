@@ -32,6 +32,7 @@ export function YokesCard({ document, driveline, index, nameOf, editGauging }: Y
         return (
           <SectionYokes
             key={section.id}
+            part={`yokes ${index} ${section.id}`}
             name={nameOf(section.id)}
             seenDeg={measured ? phasingDeg : null}
             onSeen={(degrees) => editGauging((gauging) => withPhasing(gauging, section.id, degrees))}
@@ -43,6 +44,7 @@ export function YokesCard({ document, driveline, index, nameOf, editGauging }: Y
 }
 
 interface SectionYokesProps {
+  readonly part: string;
   readonly name: string;
   readonly seenDeg: number | null;
   readonly onSeen: (degrees: number | null) => void;
@@ -50,7 +52,7 @@ interface SectionYokesProps {
 
 const ANY_ANGLE = { minimum: -180, maximum: 180 };
 
-function SectionYokes({ name, seenDeg, onSeen }: SectionYokesProps) {
+function SectionYokes({ part, name, seenDeg, onSeen }: SectionYokesProps) {
   const words = useWords(gaugeWords).yokes;
   const seen = seenDeg === null ? null : phasingNamed(seenDeg);
   // Another angle opens its field; the case keeps what it has until the angle is typed.
@@ -70,7 +72,7 @@ function SectionYokes({ name, seenDeg, onSeen }: SectionYokesProps) {
       />
       {isOther ? (
         <MeasureField
-          part={`yokes ${name}`}
+          part={part}
           label={words.angle}
           measure="angle"
           bounds={ANY_ANGLE}
