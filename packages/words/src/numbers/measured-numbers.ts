@@ -6,7 +6,7 @@ export interface MeasuredNumbers {
   readonly units: Units;
   /** As many decimals as the length has, up to what a tape or a caliper shows. */
   readonly length: (millimetres: number) => string;
-  /** The same decimals for every length, for numbers that stand under one another. */
+  /** With the zeros at the end, for numbers that stand under one another: millimetres to a tenth, inches as finely as what measures such a length. */
   readonly evenLength: (millimetres: number) => string;
   readonly evenLengthInterval: (low: number, high: number) => string;
   /** A size that is bought: where it is stocked in millimetres these stand beside the inches. */
@@ -55,6 +55,8 @@ const metric = ({ between, to }: Written): MeasuredNumbers => {
 const [CALIPER_DECIMALS, TAPE_DECIMALS, TAPE_FROM_INCHES] = [3, 2, 10];
 /** Parts made in inches come in sixteenths and in twentieths (common practice, no source). */
 const STOCK_PARTS_OF_AN_INCH = [16, 20];
+/** All digits of a sixteenth, and of millimetres as a sheet states them: a size or a bound that is typed after what is shown must not miss it. */
+const [STOCK_INCH_DECIMALS, STOCK_MM_DECIMALS] = [4, 3];
 const NEARLY_WHOLE = 1e-6;
 
 const us = ({ between, to }: Written): MeasuredNumbers => {
@@ -88,7 +90,9 @@ const us = ({ between, to }: Written): MeasuredNumbers => {
       return `${even(low, largest)} ${to} ${even(high, largest)} in`;
     },
     partSize: (millimetres) =>
-      isInchSize(millimetres) ? length(millimetres) : `${length(millimetres)} (${between(millimetres, 0, 1)} mm)`,
+      isInchSize(millimetres)
+        ? `${between(inches(millimetres), 0, STOCK_INCH_DECIMALS)} in`
+        : `${length(millimetres)} (${between(millimetres, 0, STOCK_MM_DECIMALS)} mm)`,
     distance: (metres) => `${between(converted(metres, "m", "ft"), 0, 0)} ft`,
     roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} mph`,
     bareRoadSpeed,

@@ -61,14 +61,21 @@ describe("numbers in US units", () => {
   });
 
   it("keep the millimetres beside a part that is stocked in them, and only beside such a part", () => {
-    expect([us.partSize(6), us.partSize(6.35), us.partSize(1.5875), us.partSize(5.08), us.partSize(12)]).toEqual([
+    expect([us.partSize(6), us.partSize(6.35), us.partSize(1.5875), us.partSize(5.08), us.partSize(12.36)]).toEqual([
       "0.236 in (6 mm)",
       "0.25 in",
-      "0.063 in",
+      "0.0625 in",
       "0.2 in",
-      "0.472 in (12 mm)",
+      "0.487 in (12.36 mm)",
     ]);
     expect(numbersOf("en").partSize(6)).toBe("6 mm");
+  });
+
+  it("say every sixteenth of an inch so that it is that one again when it is typed", () => {
+    for (let sixteenths = 1; sixteenths <= 32; sixteenths++) {
+      const millimetres = (sixteenths * 25.4) / 16;
+      expect(us.partSize(millimetres)).toBe(`${sixteenths / 16} in`);
+    }
   });
 
   it("show road speeds in miles an hour, whole where they were meant whole, and distances in feet", () => {
