@@ -18,7 +18,14 @@ export async function recordMicrophone(): Promise<MicrophoneTake> {
     audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 },
   });
   const context = new AudioContext();
-  await context.audioWorklet.addModule(workletAddress);
+  const stop = async (): Promise<void> => {
+    for (const track of stream.getTracks()) track.stop();
+    await context.close();
+  };
+  await context.audioWorklet.addModule(workletAddress).catch(async (error: unknown) => {
+    await stop();
+    throw error;
+  });
   const rate = context.sampleRate / decimationOf(context.sampleRate);
   let parts: Float32Array[] = [];
   let count = 0;
@@ -44,9 +51,6 @@ export async function recordMicrophone(): Promise<MicrophoneTake> {
       }
       return samples;
     },
-    stop: async () => {
-      for (const track of stream.getTracks()) track.stop();
-      await context.close();
-    },
+    stop,
   };
 }

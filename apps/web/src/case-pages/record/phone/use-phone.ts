@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import { newId } from "../../../device/new-id.js";
 import type { PhoneKind } from "./phone-kind.js";
-import { screenAwake } from "./screen-awake.js";
+import { awakeUnlessLeft } from "./screen-awake.js";
 import { type Sensing, startSensing } from "./sensing.js";
 import { holdTake } from "./take-lock.js";
 import { type TakeHead, takeStore } from "./take-store.js";
@@ -73,11 +73,11 @@ export function usePhone(caseId: string, onTaken: (head: TakeHead, writer: TakeW
       setState({ state: "denied" });
       return;
     }
-    // The page may have been left while the browser asked.
-    if (isLeft.current) return sensing.stop();
+    // The page may have been left while the browser asked: nobody could stop the sensor then.
+    const sleep = await awakeUnlessLeft(() => isLeft.current);
+    if (sleep === null) return sensing.stop();
     const head: TakeHead = { id: newId(), caseId, kind, startedAt: new Date().toISOString(), rate: sensing.soundRate };
     const letGo = holdTake(head.id);
-    const sleep = await screenAwake();
     const release = (): void => {
       sleep();
       letGo();
