@@ -30,7 +30,7 @@ test("two numbers to choose between are said with their unit, in the units that 
     "1,85°",
     "90°",
     "3600 rpm",
-    "0,012 °/mm",
+    "0,305 °/in",
     "3,73",
   ]);
 });

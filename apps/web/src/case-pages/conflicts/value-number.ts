@@ -12,7 +12,8 @@ const plain = (value: number, numbers: Numbers): string => {
 /** A number of the case file in the units of the reader: the end of its key says what it is. */
 export function valueNumber(value: number, key: string, numbers: Numbers): string {
   const { lengthUnit, speedUnit } = numbers;
-  if (/DegPerMm$/.test(key)) return `${plain(value, numbers)} °/mm`;
+  // The file has it for each millimetre: for an inch it is as many times more.
+  if (/DegPerMm$/.test(key)) return `${plain(value * fromSi(toSi(1, lengthUnit), "mm"), numbers)} °/${lengthUnit}`;
   if (/Mm$/.test(key)) return `${plain(fromSi(toSi(value, "mm"), lengthUnit), numbers)} ${lengthUnit}`;
   if (/Kmh$/.test(key)) return `${plain(fromSi(toSi(value, "km/h"), speedUnit), numbers)} ${speedUnit}`;
   if (/Rpm$/.test(key)) return `${plain(value, numbers)} rpm`;

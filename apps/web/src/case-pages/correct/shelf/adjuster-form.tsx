@@ -126,7 +126,13 @@ function fieldsOf({ kind }: CaseAdjuster, words: (typeof shelfWords)["en"]): rea
     case "ride-height":
     case "link-length":
       return [
-        { key: "pinionPitchDegPerMm", label: words.pitch, help: words.pitchHelp, measure: "number", bounds: { minimum: -10, maximum: 10 } },
+        {
+          key: "pinionPitchDegPerMm",
+          label: words.pitch,
+          help: words.pitchHelp,
+          measure: "pitch-rate",
+          bounds: { minimum: -10, maximum: 10 },
+        },
       ];
   }
 }
