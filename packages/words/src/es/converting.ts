@@ -3,9 +3,9 @@ import type { Converting } from "../converting.js";
 export const converting: Converting = {
   brief: "Escribir una grabación en otro formato",
   description:
-    "Lee una grabación (WAV, CSV, TSV o fichero universal, reconocida por su contenido) y la escribe como dice el final de --output: .wav, .csv, .tsv o .uff. Los valores se escriben en el SI; los tiempos quedan como están. Los nombres, unidades y fondos de escala que la grabación no dice vienen de --case. Un fichero de sonido solo admite muestras a pasos iguales: las demás se ponen antes a pasos iguales, como hace listen, y de varios tramos se toma el más largo. Se imprime lo que el caso ha de decir entonces del fichero de sonido. Un fichero que ya existe no se toca sin --force.\nSalida 0: escrito. 1: sin sitio para trabajar. 2: entrada o uso incorrectos. 130: detenido a mano.",
+    "Lee una grabación (WAV, CSV, TSV o archivo universal, reconocida por su contenido) y la escribe como dice el final de --output: .wav, .csv, .tsv o .uff. Los valores se escriben en el SI; los tiempos quedan como están. Los nombres, unidades y fondos de escala que la grabación no dice vienen de --case. Un archivo de sonido solo admite muestras a pasos iguales: las demás se ponen antes a pasos iguales, como hace listen, y de varios tramos se toma el más largo. Se imprime lo que el caso ha de decir entonces del archivo de sonido. Un archivo que ya existe no se toca sin --force.\nSalida 0: escrito. 1: sin sitio para trabajar. 2: entrada o uso incorrectos. 130: detenido a mano.",
   flags: {
-    output: "Fichero por escribir: .wav, .csv, .tsv o .uff",
+    output: "Archivo por escribir: .wav, .csv, .tsv o .uff",
     case: "Caso que dice unidades y fondos de escala",
     channel: "Canal por escribir (repetible); todos si se omite",
     from: "Segundos desde la primera muestra para empezar",
@@ -27,7 +27,7 @@ export const converting: Converting = {
   tooLarge: (channel, reaches, fullScale) =>
     `--full-scale: "${channel}" llega a ${reaches}, que es más que ${fullScale}; dé uno mayor, omítalo, o escriba --encoding float32`,
   written: (path, channels) => `${path} escrito: ${channels}.`,
-  entry: "Un fichero de sonido no dice nombres ni unidades. En el caso, en recordings:",
+  entry: "Un archivo de sonido no dice nombres ni unidades. En el caso, en recordings:",
   startLost: (seconds) =>
-    `La primera muestra se tomó a los ${seconds} s, y un fichero de sonido empieza en 0: desplace otro tanto un registro de velocidad aparte, o escriba una tabla.`,
+    `La primera muestra se tomó a los ${seconds} s, y un archivo de sonido empieza en 0: desplace otro tanto un registro de velocidad aparte, o escriba una tabla.`,
 };

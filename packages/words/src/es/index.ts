@@ -25,7 +25,7 @@ export const es = (numbers: Numbers): Catalogue => ({
   severities: { stop: "Parada", warn: "Aviso", note: "Nota" },
   findings: { ...stateFindings, ...readingFindings, ...missingFindings, ...limitFindings, ...recordingFindings, ...vibrationFindings },
   problems,
-  wholeFile: "el fichero",
+  wholeFile: "el archivo",
   phrases: phrases(numbers),
   orders: orders(numbers),
   explanations: explanations(numbers),

@@ -21,7 +21,7 @@ export const listening: Listening = {
   noRidge: (file) =>
     `${file}: ninguna columna dice a qué velocidad giraba algo, y ningún orden destaca lo bastante dentro de las velocidades de la queja como para seguirla; registre la velocidad, o monte un tacómetro`,
   noRoom: (file, folder, why) =>
-    `${file}: es demasiado larga para tenerla en memoria, y la carpeta de ficheros temporales, ${folder}, no la admite (${why}); haga sitio en ella, nombre otra carpeta con TMPDIR (TEMP en Windows), o recorte la grabación`,
+    `${file}: es demasiado larga para tenerla en memoria, y la carpeta de archivos temporales, ${folder}, no la admite (${why}); haga sitio en ella, nombre otra carpeta con TMPDIR (TEMP en Windows), o recorte la grabación`,
   theVibration: "la propia vibración",
   speedKind: (column) =>
     `--speed-from: "${column}" no es una velocidad que se pueda usar aquí; tome una velocidad de marcha (speed_kmh), un régimen de motor (engine_rpm) o impulsos (tacho_propeller_shaft)`,

@@ -48,11 +48,11 @@ export const CHOICES = {
 const RELATIONS = { "at-least": "al menos", "at-most": "como mucho", "less-than": "menor que" } as const;
 
 export const problems: ProblemCatalogue = {
-  "empty-file": () => 'no hay nada en él; haga un caso con "halfturn new", o dé el fichero que lo tiene',
+  "empty-file": () => 'no hay nada en él; haga un caso con "halfturn new", o dé el archivo que lo tiene',
   "not-json": ({ line, column }) =>
     `no es JSON válido desde la línea ${line}, columna ${column}; busque ahí una coma, una comilla o un corchete que falte, o un número con coma en vez de punto`,
   "not-a-case": ({ expected, got }) =>
-    `no es un caso de Halfturn: "format" tiene que ser "${expected}" y es ${got}; dé un fichero hecho con "halfturn new"`,
+    `no es un caso de Halfturn: "format" tiene que ser "${expected}" y es ${got}; dé un archivo hecho con "halfturn new"`,
   "wrong-version": ({ got, newest }) =>
     `aquí no se conoce la versión ${got} del caso; este programa lee hasta la versión ${newest}: actualice el programa o guarde el caso como versión ${newest}`,
   "too-large": ({ of, got, limit }, n) =>

@@ -22,9 +22,9 @@ export const terminal: Terminal = {
     completionUninstall: "Quitar el completado para bash",
   },
   descriptions: {
-    new: "Escribe un caso válido con cada árbol y junta en su sitio y nada medido todavía. Un fichero que ya existe se deja como está, salvo con --force.",
+    new: "Escribe un caso válido con cada árbol y junta en su sitio y nada medido todavía. Un archivo que ya existe se deja como está, salvo con --force.",
     validate:
-      "Imprime cada problema del fichero, una línea por problema con su lugar y el remedio, o dice que es válido y qué le falta.\nSalida 0: válido. 2: no válido o no legible.",
+      "Imprime cada problema del archivo, una línea por problema con su lugar y el remedio, o dice que es válido y qué le falta.\nSalida 0: válido. 2: no válido o no legible.",
     analyse:
       "Sin --stage ni --gauging se toma la última medición de la última etapa de cada línea. --accept anula un hallazgo de parada y lo anota en el caso.\nSalida 0: calculado, sea cual sea el veredicto. 1: no se pudo responder nada, o con --strict se pasa un límite o hay un hallazgo de parada abierto. 2: entrada o uso incorrectos.",
     predict:
@@ -33,7 +33,7 @@ export const terminal: Terminal = {
     orders:
       "Las frecuencias salen del neumático y de las relaciones del vehículo. Sin --gear se toma la marcha de la queja. Se nombran los órdenes que un registro de --turns vueltas de rueda no puede distinguir; --turns es lo que cabe en diez segundos si no se da.\nSalida 0: calculado. 1: faltan el neumático o la relación del eje y no se puede responder nada. 2: entrada o uso incorrectos.",
     report:
-      "La terminación del fichero de salida, .pdf o .html, dice qué se escribe.\nSalida 0: escrito. 1: no se pudo responder nada. 2: entrada o uso incorrectos.",
+      "La terminación del archivo de salida, .pdf o .html, dice qué se escribe.\nSalida 0: escrito. 1: no se pudo responder nada. 2: entrada o uso incorrectos.",
     completion: "El completado es para bash.",
   },
   converting,
@@ -43,9 +43,9 @@ export const terminal: Terminal = {
   flags: {
     layout: "Disposición de la línea de transmisión",
     title: "Título del caso",
-    force: "Sobrescribir el fichero si ya existe",
+    force: "Sobrescribir el archivo si ya existe",
     stage: "Solo mediciones de esta etapa",
-    gauging: "Medición por su número en el fichero, desde 0",
+    gauging: "Medición por su número en el archivo, desde 0",
     accept: "Anular un hallazgo de parada y anotarlo (repetible)",
     strict: "Salir con 1 si se pasa un límite o hay una parada abierta",
     json: "Imprimir el resultado en JSON y nada más",
@@ -53,7 +53,7 @@ export const terminal: Terminal = {
     draws: "Número de sorteos detrás de los intervalos",
     units: "Unidades de longitudes y velocidades impresas; el JSON sigue en métricas",
     lang: "Idioma de los textos",
-    output: "Fichero que se escribe, terminado en .pdf o .html",
+    output: "Archivo que se escribe, terminado en .pdf o .html",
     paper: "Tamaño de papel",
     change: "Cambio que se prueba, como cuna=2deg (repetible)",
     maxChanges: "Cambios a la vez, como mucho",
@@ -94,13 +94,13 @@ export const terminal: Terminal = {
     outputKind: "no dice qué se escribe; termine el nombre en .pdf o .html",
   },
   files: {
-    notFound: (path) => `${path}: no existe ese fichero; revise el nombre, o haga un caso con "halfturn new"`,
-    isFolder: (path) => `${path}: es una carpeta; nombre un fichero`,
-    noPermission: (path) => `${path}: permiso denegado; cambie los permisos o nombre otro fichero`,
-    noFolder: (path) => `${path}: la carpeta no existe; créela antes o nombre otro fichero`,
-    exists: (path) => `${path}: ya existe y se dejó como está; nombre otro fichero, o añada --force para sobrescribirlo`,
-    cannotRead: (path, why) => `${path}: no se puede leer (${why}); revise el fichero e inténtelo otra vez`,
-    cannotWrite: (path, why) => `${path}: no se puede escribir (${why}); nombre otro fichero u otra carpeta`,
+    notFound: (path) => `${path}: no existe ese archivo; revise el nombre, o haga un caso con "halfturn new"`,
+    isFolder: (path) => `${path}: es una carpeta; nombre un archivo`,
+    noPermission: (path) => `${path}: permiso denegado; cambie los permisos o nombre otro archivo`,
+    noFolder: (path) => `${path}: la carpeta no existe; créela antes o nombre otro archivo`,
+    exists: (path) => `${path}: ya existe y se dejó como está; nombre otro archivo, o añada --force para sobrescribirlo`,
+    cannotRead: (path, why) => `${path}: no se puede leer (${why}); revise el archivo e inténtelo otra vez`,
+    cannotWrite: (path, why) => `${path}: no se puede escribir (${why}); nombre otro archivo u otra carpeta`,
     notUtf8: (path) => `${path}: no es texto UTF-8; compruebe que es el caso, o guárdelo como UTF-8`,
     standardInput: "entrada estándar",
   },

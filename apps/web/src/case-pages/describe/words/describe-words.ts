@@ -176,7 +176,7 @@ export const describeWords: ByLanguage<DescribeWords> = {
     belowAxle: "Bajo el eje",
     steeredYes: "Directriz",
     steeredNo: "No directriz",
-    windUpHelp: "Cuánto gira la nariz del piñón con el par.",
+    windUpHelp: "Cuánto gira el morro del piñón con el par.",
     runs: { rearward: "al eje trasero", forward: "al eje delantero" },
     lengthHelp: "Con cinta, del centro de una cruceta al centro de la siguiente.",
   },
