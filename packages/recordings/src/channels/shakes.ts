@@ -1,5 +1,6 @@
 import type { Channel } from "../recording.js";
-import { type ChannelQuantity, recordingUnit } from "./unit-table.js";
+import { unitFor } from "./column-name.js";
+import type { ChannelQuantity } from "./unit-table.js";
 
 /** Quantities that a vehicle has on the road and a floor that shakes has too. */
 export const MOVES: readonly ChannelQuantity[] = ["velocity", "displacement"];
@@ -11,4 +12,4 @@ const AXIS = /[_ -][xyz]$/i;
 
 /** Whether a velocity or a displacement is that of a vibration and not of the drive: by its unit, or by an axis in its name. */
 export const shakes = ({ quantity, unit, name }: Pick<Channel, "quantity" | "unit" | "name">): boolean =>
-  MOVES.includes(quantity) && (AXIS.test(name) || (unit !== null && (recordingUnit(unit)?.factor ?? 1) < SMALL));
+  MOVES.includes(quantity) && (AXIS.test(name) || (unit !== null && (unitFor(name, unit)?.factor ?? 1) < SMALL));
