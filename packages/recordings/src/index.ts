@@ -1,6 +1,7 @@
 export { type ByteSource, memorySource } from "./bytes/byte-source.js";
 export type { ChannelScale } from "./channels/channel-scale.js";
 export type { ChannelQuantity } from "./channels/unit-table.js";
+export { writtenUnit } from "./channels/written-unit.js";
 export { greatestValues, roundedUp } from "./convert/greatest-values.js";
 export { type EvenRecording, onEvenSteps } from "./convert/on-even-steps.js";
 export { partOfRecording, type Stretch } from "./convert/part-of-recording.js";

@@ -1,5 +1,5 @@
 import type { RecordingSettings } from "@halfturn/casefile";
-import type { Channel } from "@halfturn/recordings";
+import { writtenUnit } from "@halfturn/recordings";
 import type { WrittenRecording } from "./written-recording.js";
 
 /** What belongs into the case, under recordings, about a file that was written. */
@@ -11,16 +11,6 @@ export interface CaseEntry {
   readonly channels?: readonly { readonly id: string; readonly name: string; readonly unit?: string; readonly fullScale?: number }[];
 }
 
-/** Values are written in SI. */
-const UNIT: { readonly [Q in Channel["quantity"]]?: string } = {
-  acceleration: "m/s^2",
-  velocity: "m/s",
-  displacement: "m",
-  rotation: "rad/s",
-  pressure: "Pa",
-  voltage: "V",
-};
-
 /** Tables and universal files name their channels and units themselves; a sound file says nothing. What the case said of the drive stays true. */
 export function caseEntry(
   file: string,
@@ -29,10 +19,10 @@ export function caseEntry(
 ): CaseEntry {
   const channels =
     scales &&
-    (recording.tracks[0]?.channels ?? []).map(({ name, quantity }, k) => {
-      const unit = UNIT[quantity];
-      const fullScale = scales[k] as number;
-      return { id: `channel_${k + 1}`, name, ...(unit === undefined ? {} : { unit }), ...(fullScale === 1 ? {} : { fullScale }) };
+    (recording.tracks[0]?.channels ?? []).map((channel, k) => {
+      const { unit, perSi } = writtenUnit(channel);
+      const fullScale = (scales[k] as number) * perSi;
+      return { id: `channel_${k + 1}`, name: channel.name, ...(unit === null ? {} : { unit }), ...(fullScale === 1 ? {} : { fullScale }) };
     });
   return {
     file,

@@ -1,5 +1,6 @@
 import type { LongWork } from "@halfturn/engine/uncertainty";
 import { encodeText } from "../bytes/decode-text.js";
+import { writtenUnit } from "../channels/written-unit.js";
 import type { Block, Channel, Recording } from "../recording.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
 
@@ -8,20 +9,6 @@ export interface TableForm {
   readonly separator: "," | ";" | "\t";
   readonly decimal: "." | ",";
 }
-
-/** The unit that a heading carries for each quantity, always SI. */
-const SUFFIX: { readonly [Q in Channel["quantity"]]: string } = {
-  time: "_s",
-  acceleration: "_ms2",
-  velocity: "_mps",
-  displacement: "_m",
-  rotation: "_rads",
-  pressure: "_pa",
-  voltage: "_v",
-  pulses: "",
-  share: "",
-  unknown: "",
-};
 
 /** A recording as a table in UTF-8, every number with all its digits. Channels on clocks of their own follow a time column of their own. */
 export async function* writeCsv(recording: Recording, form: TableForm, work?: LongWork): AsyncGenerator<RecordingResult<Uint8Array>> {
@@ -35,7 +22,7 @@ export async function* writeCsv(recording: Recording, form: TableForm, work?: Lo
     ...channels.map(headingOf),
   ]);
   yield recordingValue(encodeText(`${headings.map((name) => quoted(name, separator)).join(separator)}\n`));
-  const cursors = recording.tracks.map((track, index) => cursorOf(recording, index, track.channels.length, work));
+  const cursors = recording.tracks.map(({ channels }, index) => cursorOf(recording, index, channels, work));
   const text = (value: number): string => (Number.isNaN(value) ? "" : decimal === "," ? String(value).replace(".", ",") : String(value));
   for (;;) {
     const rows = await nextRows(cursors);
@@ -71,8 +58,8 @@ async function nextRows(
 const quoted = (name: string, separator: string): string =>
   name.includes(separator) || name.includes('"') ? `"${name.replaceAll('"', '""')}"` : name;
 
-function headingOf({ name, quantity }: Channel): string {
-  return `${name}${SUFFIX[quantity]}`;
+function headingOf(channel: Channel): string {
+  return `${channel.name}${writtenUnit(channel).suffix}`;
 }
 
 interface Row {
@@ -81,12 +68,13 @@ interface Row {
 }
 
 /** Takes a track row by row; empty cells after its end. */
-function cursorOf(recording: Recording, track: number, channels: number, work?: LongWork): () => Promise<RecordingResult<Row>> {
+function cursorOf(recording: Recording, track: number, channels: readonly Channel[], work?: LongWork): () => Promise<RecordingResult<Row>> {
   const clock = recording.tracks[track]?.clock;
-  const blocks = recording.read({ track, channels: Array.from({ length: channels }, (_, k) => k) }, work)[Symbol.asyncIterator]();
+  const blocks = recording.read({ track, channels: channels.map((_, k) => k) }, work)[Symbol.asyncIterator]();
+  const factors = channels.map((channel) => writtenUnit(channel).perSi);
   let block: Block | null = null;
   let at = 0;
-  const ended: Row = { cells: new Array<number>(channels + 1).fill(Number.NaN), done: true };
+  const ended: Row = { cells: new Array<number>(channels.length + 1).fill(Number.NaN), done: true };
   return async () => {
     while (block === null || at >= lengthOf(block)) {
       const next = await blocks.next();
@@ -96,7 +84,7 @@ function cursorOf(recording: Recording, track: number, channels: number, work?: 
       at = 0;
     }
     const even = clock?.kind === "even" ? clock.start + (block.first + at) / clock.rate : Number.NaN;
-    const cells = [block.times?.[at] ?? even, ...block.values.map((values) => values[at] as number)];
+    const cells = [block.times?.[at] ?? even, ...block.values.map((values, k) => (values[at] as number) * (factors[k] as number))];
     at++;
     return recordingValue({ cells, done: false });
   };

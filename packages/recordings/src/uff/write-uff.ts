@@ -1,5 +1,6 @@
 import type { LongWork } from "@halfturn/engine/uncertainty";
 import { encodeText } from "../bytes/decode-text.js";
+import { writtenUnit } from "../channels/written-unit.js";
 import type { Block, Channel, Clock, Recording } from "../recording.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
 import { fittedNumber } from "./fitted-number.js";
@@ -7,16 +8,10 @@ import { fittedNumber } from "./fitted-number.js";
 /** How a universal file is written: text (58), or bytes (58b) in one order or the other. Values are doubles. */
 export type UffForm = { readonly kind: "text" } | { readonly kind: "binary"; readonly littleEndian: boolean };
 
-const TYPES: { readonly [Q in Channel["quantity"]]?: { readonly code: number; readonly unit: string } } = {
-  displacement: { code: 8, unit: "m" },
-  velocity: { code: 11, unit: "m/s" },
-  acceleration: { code: 12, unit: "m/s^2" },
-  pressure: { code: 15, unit: "Pa" },
-  rotation: { code: 0, unit: "rad/s" },
-  voltage: { code: 0, unit: "V" },
-};
+/** Codes of data types; 0 says nothing. */
+const TYPES: { readonly [Q in Channel["quantity"]]?: number } = { displacement: 8, velocity: 11, acceleration: 12, pressure: 15 };
 
-/** A recording as a universal file, one set per channel, in SI. Samples without a value are left out of a stamped clock; an even one cannot do without: a fault. */
+/** A recording as a universal file, one set per channel, in the units of writtenUnit. Samples without a value are left out of a stamped clock; an even one cannot do without: a fault. */
 export async function* writeUff(recording: Recording, form: UffForm, work?: LongWork): AsyncGenerator<RecordingResult<Uint8Array>> {
   if (recording.tracks.length === 0) yield recordingFault("recording.cannot-hold", "", { format: "UFF", what: "nothing" });
   for (const [track, { clock, channels }] of recording.tracks.entries()) {
@@ -39,13 +34,14 @@ async function* setOf(channel: Channel, clock: Clock, form: UffForm, blocks: Blo
     return;
   }
   yield recordingValue(encodeText(headOf(channel, clock, form, counted.value)));
+  const { perSi } = writtenUnit(channel);
   let pending: number[] = [];
   for await (const block of blocks()) {
     if (!block.ok) {
       yield block;
       return;
     }
-    const numbers = numbersOf(block.value);
+    const numbers = numbersOf(block.value, perSi);
     if (clock.kind === "even" && numbers.length !== block.value.values[0]?.length) {
       yield recordingFault("recording.cannot-hold", `channel ${channel.id}`, { format: "UFF", what: "missing-values" });
       return;
@@ -63,18 +59,18 @@ async function countOf(blocks: Blocks): Promise<RecordingResult<number>> {
   let count = 0;
   for await (const block of blocks()) {
     if (!block.ok) return block;
-    count += numbersOf(block.value).length / 2;
+    count += numbersOf(block.value, 1).length / 2;
   }
   return recordingValue(count);
 }
 
 /** Values, or pairs of time and value where samples have times; without those that have no value. */
-function numbersOf({ times, values }: Block): readonly number[] {
+function numbersOf({ times, values }: Block, perSi: number): readonly number[] {
   const numbers: number[] = [];
   for (const [k, value] of (values[0] as Float64Array).entries()) {
     if (Number.isNaN(value)) continue;
     if (times !== null) numbers.push(times[k] as number);
-    numbers.push(value);
+    numbers.push(value * perSi);
   }
   return numbers;
 }
@@ -107,14 +103,14 @@ const axis = (code: number, label: string, unit: string): string =>
   `${integer(code, 10)}${integer(0, 5).repeat(3)} ${label.padEnd(20)} ${unit.padEnd(20)}`;
 
 /** Blocks are numbered lines of at most 80 characters; a name may hold 80. Letters beyond ASCII would count as more bytes than columns. */
-function headOf({ name, quantity }: Channel, clock: Clock, form: UffForm, count: number): string {
+function headOf(channel: Channel, clock: Clock, form: UffForm, count: number): string {
+  const { name, quantity } = channel;
   const even = clock.kind === "even";
   const perValue = even ? 8 : 16;
   const tag =
     form.kind === "text"
       ? "    58"
       : `    58b${integer(form.littleEndian ? 1 : 2, 6)}${integer(2, 6)}${integer(11, 12)}${integer(count * perValue, 12)}${integer(0, 6)}${integer(0, 6)}${integer(0, 12)}${integer(0, 12)}`;
-  const type = TYPES[quantity] ?? { code: 0, unit: "NONE" };
   const records = [
     "    -1",
     tag,
@@ -126,7 +122,7 @@ function headOf({ name, quantity }: Channel, clock: Clock, form: UffForm, count:
     `${integer(1, 5)}${integer(0, 10)}${integer(0, 5)}${integer(0, 10)} ${"NONE".padEnd(10)}${integer(0, 10)}${integer(0, 4)} ${"NONE".padEnd(10)}${integer(0, 10)}${integer(0, 4)}`,
     `${integer(4, 10)}${integer(count, 10)}${integer(even ? 1 : 0, 10)}${E13(even ? clock.start : 0)}${E13(even ? 1 / clock.rate : 0)}${E13(0)}`,
     axis(17, "Time", "s"),
-    axis(type.code, "NONE", type.unit),
+    axis(TYPES[quantity] ?? 0, "NONE", writtenUnit(channel).unit ?? "NONE"),
     axis(0, "NONE", "NONE"),
     axis(0, "NONE", "NONE"),
   ];

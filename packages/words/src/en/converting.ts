@@ -3,7 +3,7 @@ import type { Converting } from "../converting.js";
 export const converting: Converting = {
   brief: "Write a recording in another format",
   description:
-    "Reads a recording (WAV, CSV, TSV or universal file, told by what is in it) and writes it as the ending of --output says: .wav, .csv, .tsv or .uff. Values are written in SI, times stay as they are. Names, units and full scales that the recording does not say come from --case. A sound file holds samples at even steps only: others are put on even steps first, as listen does, and of several stretches the longest is taken. What the case then has to say about a sound file is printed. An existing file is left alone unless --force is given.\nExit 0: written. 1: no room to work in. 2: bad input or usage. 130: stopped by hand.",
+    "Reads a recording (WAV, CSV, TSV or universal file, told by what is in it) and writes it as the ending of --output says: .wav, .csv, .tsv or .uff. Values are written in SI, vibration velocities and displacements in mm/s and mm; times stay as they are. Names, units and full scales that the recording does not say come from --case. A sound file holds samples at even steps only: others are put on even steps first, as listen does, and of several stretches the longest is taken. What the case then has to say about a sound file is printed. An existing file is left alone unless --force is given.\nExit 0: written. 1: no room to work in. 2: bad input or usage. 130: stopped by hand.",
   flags: {
     output: "File to write, ending in .wav, .csv, .tsv or .uff",
     case: "Case file that says units and full scales",

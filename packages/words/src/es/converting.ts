@@ -3,7 +3,7 @@ import type { Converting } from "../converting.js";
 export const converting: Converting = {
   brief: "Escribir una grabación en otro formato",
   description:
-    "Lee una grabación (WAV, CSV, TSV o archivo universal, reconocida por su contenido) y la escribe como dice el final de --output: .wav, .csv, .tsv o .uff. Los valores se escriben en el SI; los tiempos quedan como están. Los nombres, unidades y fondos de escala que la grabación no dice vienen de --case. Un archivo de sonido solo admite muestras a pasos iguales: las demás se ponen antes a pasos iguales, como hace listen, y de varios tramos se toma el más largo. Se imprime lo que el caso ha de decir entonces del archivo de sonido. Un archivo que ya existe no se toca sin --force.\nSalida 0: escrito. 1: sin sitio para trabajar. 2: entrada o uso incorrectos. 130: detenido a mano.",
+    "Lee una grabación (WAV, CSV, TSV o archivo universal, reconocida por su contenido) y la escribe como dice el final de --output: .wav, .csv, .tsv o .uff. Los valores se escriben en el SI, y las velocidades y desplazamientos de vibración en mm/s y mm; los tiempos quedan como están. Los nombres, unidades y fondos de escala que la grabación no dice vienen de --case. Un archivo de sonido solo admite muestras a pasos iguales: las demás se ponen antes a pasos iguales, como hace listen, y de varios tramos se toma el más largo. Se imprime lo que el caso ha de decir entonces del archivo de sonido. Un archivo que ya existe no se toca sin --force.\nSalida 0: escrito. 1: sin sitio para trabajar. 2: entrada o uso incorrectos. 130: detenido a mano.",
   flags: {
     output: "Archivo por escribir: .wav, .csv, .tsv o .uff",
     case: "Caso que dice unidades y fondos de escala",

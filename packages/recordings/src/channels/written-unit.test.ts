@@ -1,0 +1,44 @@
+import { expect, it } from "vitest";
+import { memorySource } from "../bytes/byte-source.js";
+import { writeCsv } from "../csv/write-csv.js";
+import { memoryRecording } from "../memory-recording.js";
+import { openRecording } from "../open-recording.js";
+import { bytesOf, readAll } from "../recording-contract.test-support.js";
+import { hearablePlaces } from "../road-test/heard-channels.js";
+import { speedPlaces } from "../road-test/recorded-speed.js";
+import { writeUff } from "../uff/write-uff.js";
+import { columnName } from "./column-name.js";
+import { writtenUnit } from "./written-unit.js";
+
+const HEADINGS = ["floor_mms", "seat_um", "vel_z_mps", "speed_kmh", "height_m", "accel_z_ms2"];
+const VALUES = [0.0125, -0.003, 0.75];
+/** Two products of doubles, of values up to 1; a universal file in text holds 13 digits. */
+const DIGITS = 1e-12;
+
+const made = memoryRecording([
+  {
+    channels: HEADINGS.map((heading) => ({ ...columnName(heading), fullScale: null })),
+    clock: { kind: "even", start: 0, rate: 100, count: VALUES.length },
+    times: null,
+    values: HEADINGS.map(() => Float64Array.from(VALUES)),
+  },
+]);
+
+it.each([
+  ["a table", () => writeCsv(made, { separator: ",", decimal: "." })],
+  ["a universal file", () => writeUff(made, { kind: "text" })],
+] as const)("in %s the vibration of a floor does not become a road speed", async (_, write) => {
+  const opened = await openRecording(memorySource(await bytesOf(write())));
+  if (!opened.ok) throw new Error(opened.code);
+  const names = (places: ReturnType<typeof speedPlaces>) => places.map(({ channel }) => channel.name);
+  expect(names(speedPlaces(opened.value))).toEqual(["speed"]);
+  expect(names(speedPlaces(made))).toEqual(["speed"]);
+  expect(names(hearablePlaces(opened.value))).toEqual(names(hearablePlaces(made)));
+  for (const track of opened.value.tracks.keys())
+    for (const values of (await readAll(opened.value, track)).values)
+      for (const [k, value] of values.entries()) expect(Math.abs(value - (VALUES[k] as number))).toBeLessThan(DIGITS);
+});
+
+it("everything but a vibration's velocity and displacement is written in SI", () => {
+  expect(HEADINGS.map((heading) => writtenUnit(columnName(heading)).unit)).toEqual(["mm/s", "mm", "mm/s", "m/s", "m", "m/s^2"]);
+});
