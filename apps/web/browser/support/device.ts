@@ -43,9 +43,20 @@ export interface Device {
   readonly faults: readonly string[];
 }
 
-export async function openDevice(browser: Browser, address: string, settings: DeviceSettings = {}): Promise<Device> {
-  const { size = PHONE, theme = "light", language = "en", units = "metric" } = settings;
-  const context = await browser.newContext({ viewport: size, baseURL: address, hasTouch: size.width < 500 });
+export const openDevice = async (browser: Browser, address: string, settings: DeviceSettings = {}): Promise<Device> =>
+  opened(await browser.newContext(contextOf(address, settings)), settings);
+
+/** The same with its profile in a folder: what the app writes lies on the disk, as it does for people, and not in the browser's memory. */
+export const openOnDisk = async (folder: string, address: string, settings: DeviceSettings = {}): Promise<Device> =>
+  opened(
+    await chromium.launchPersistentContext(folder, { executablePath: findBrowser(), args: FLAGS, ...contextOf(address, settings) }),
+    settings,
+  );
+
+const contextOf = (address: string, { size = PHONE }: DeviceSettings) => ({ viewport: size, baseURL: address, hasTouch: size.width < 500 });
+
+async function opened(context: BrowserContext, settings: DeviceSettings): Promise<Device> {
+  const { theme = "light", language = "en", units = "metric" } = settings;
   await context.addInitScript((text) => localStorage.setItem("halfturn-settings", text), JSON.stringify({ theme, language, units }));
   const page = await context.newPage();
   const faults: string[] = [];

@@ -47,6 +47,13 @@ test("samples lie in private files while they are needed, read as in memory, and
   expect(read.inMemory).toBe(null);
   expect(leftIn(files).length).toBeGreaterThan(1);
   expect(samplesOf(read)).toEqual(samplesOf(await listened(null)));
+  // Few at a time, over any border of what is fetched together, back and forth.
+  const samples = read.answer.ok ? read.answer.value.heard[0]?.recorded.samples : undefined;
+  for (const first of [0, 16_380, 16_384, 12, 40_000, 39_999, COUNT - 10]) {
+    const few = new Float64Array(10);
+    samples?.read(first, few);
+    expect(few).toEqual(track.values[0]?.subarray(first, first + 10));
+  }
   await read.close();
   expect(leftIn(files)).toEqual([]);
 });

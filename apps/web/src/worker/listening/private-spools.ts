@@ -87,26 +87,40 @@ async function removed(storage: StorageManager, name: string): Promise<void> {
   await all.removeEntry(name, { recursive: true }).catch(() => undefined);
 }
 
+/** Numbers fetched together: neighbours are asked for next, and each call costs the browser far more than copying does. */
+const FETCHED = 16_384;
+
 function fileSpool(file: SyncFile, onClose: () => void): SampleSpool {
   let written = 0;
+  let fetched = new Float64Array(0);
+  let from = 0;
+  const fetch = (first: number, out: Float64Array): void => {
+    const got = file.read(bytesOf(out), { at: first * WIDTH });
+    // A programmer's error: only what was appended is asked for, and a file is read as far as it goes.
+    if (got < out.length * WIDTH) throw new RangeError(`samples are asked for that were never written, at byte ${first * WIDTH + got}`);
+  };
   return {
     append: (values) => {
       const bytes = bytesOf(values);
       for (let done = 0; done < bytes.length; ) {
-        const wrote = writtenTo(file, done === 0 ? bytes : bytes.subarray(done), written + done);
+        const wrote = writtenTo(file, done === 0 ? bytes : bytes.subarray(done), written * WIDTH + done);
         if (wrote === 0) throw new SpoolFailure("no-room", {});
         done += wrote;
       }
-      written += bytes.length;
+      written += values.length;
     },
     read: (first, out) => {
-      const bytes = bytesOf(out);
-      const got = file.read(bytes, { at: first * WIDTH });
-      // A programmer's error: only what was appended is asked for, and a file is read as far as it goes.
-      if (got < bytes.length) throw new RangeError(`samples are asked for that were never written, at byte ${first * WIDTH + got}`);
+      if (out.length >= FETCHED) return fetch(first, out);
+      if (first < from || first + out.length > from + fetched.length) {
+        from = first;
+        fetched = new Float64Array(Math.max(out.length, Math.min(FETCHED, written - first)));
+        fetch(from, fetched);
+      }
+      out.set(fetched.subarray(first - from, first - from + out.length));
     },
     close: () => {
       file.close();
+      fetched = new Float64Array(0);
       onClose();
     },
   };
