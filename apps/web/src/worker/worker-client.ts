@@ -24,8 +24,16 @@ const thorough = once(() => start("thorough"));
 
 let works = 0;
 
-/** Intervals from few draws, at once. */
-export const analyseQuickly = (document: Case, draws: number): Promise<Answer<"analyse">> => quick().analyse(document, draws);
+const asked = new WeakMap<Case, Promise<Answer<"analyse">>>();
+
+/** Intervals from few draws, at once; one document is worked out once, whoever asks first. */
+export function analyseQuickly(document: Case): Promise<Answer<"analyse">> {
+  const known = asked.get(document);
+  if (known) return known;
+  const answer = quick().analyse(document, QUICK_DRAWS);
+  asked.set(document, answer);
+  return answer;
+}
 
 export const analyseFully = (document: Case, draws: number): Promise<Answer<"analyse">> => thorough().analyse(document, draws);
 

@@ -19,7 +19,7 @@ export function CaseFrame({ open, step }: { readonly open: OpenCase; readonly st
   const words = useWords(frameWords);
   const { settings } = useSettings();
   const document = useDocument(open);
-  const calculation = useCalculation(document);
+  const calculation = useCalculation(open, document);
   useUndoKeys(open);
   const [current, Page] = PAGES.find(([name]) => name === step) ?? [];
   return (

@@ -1,6 +1,6 @@
 import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
 import { catalogueOf, type NameOf } from "@halfturn/words";
-import { useEffect, useRef } from "react";
+import { memo, useCallback, useEffect, useLayoutEffect, useRef } from "react";
 import { Button } from "react-aria-components";
 import type { Units } from "../../../device/settings.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
@@ -27,7 +27,13 @@ export interface ProgressStripProps {
 /** The driveline as a row: what was read where, what lacks, and each joint's angle between its shafts as soon as it is known. */
 export function ProgressStrip({ steps, current, gauging, driveline, nameOf, slipped, joints, units, onStep }: ProgressStripProps) {
   const words = useWords(gaugeWords);
+  const { numbers } = catalogueOf(useLanguage());
   const here = useRef<HTMLLIElement>(null);
+  const now = useRef(onStep);
+  useLayoutEffect(() => {
+    now.current = onStep;
+  });
+  const go = useCallback((step: number) => now.current(step), []);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the current place is brought into sight when it changes
   useEffect(() => {
     const [place, strip] = [here.current, here.current?.parentElement];
@@ -41,7 +47,14 @@ export function ProgressStrip({ steps, current, gauging, driveline, nameOf, slip
           return [
             joint ? <JointBetween key={joint.id} joint={joint} /> : null,
             <li key={step.key} ref={k === current ? here : null}>
-              <Place {...{ step, gauging, driveline, nameOf, slipped, units }} isCurrent={k === current} onPress={() => onStep(k)} />
+              <Place
+                at={k}
+                name={shortName(step, driveline, nameOf, words)}
+                value={stepValue(step, gauging, numbers, units)}
+                state={stateOf(step, gauging, slipped)}
+                isCurrent={k === current}
+                onStep={go}
+              />
             </li>,
           ];
         })}
@@ -61,32 +74,42 @@ const JointBetween = ({ joint }: { readonly joint: JointSoFar }) => (
   </li>
 );
 
-interface PlaceProps extends Pick<ProgressStripProps, "gauging" | "driveline" | "nameOf" | "slipped" | "units"> {
-  readonly step: GaugeStep;
+interface PlaceProps {
+  readonly at: number;
+  readonly name: string;
+  readonly value: ReturnType<typeof stepValue>;
+  readonly state: keyof typeof SIGNS;
   readonly isCurrent: boolean;
-  readonly onPress: () => void;
+  readonly onStep: (step: number) => void;
 }
 
-function Place({ step, gauging, driveline, nameOf, slipped, units, isCurrent, onPress }: PlaceProps) {
+/** A kept reading changes the place where it was taken, and the next one; the others stay as they are. */
+const Place = memo(({ at, name, value, state, isCurrent, onStep }: PlaceProps) => {
   const words = useWords(gaugeWords);
-  const { numbers } = catalogueOf(useLanguage());
-  const taken = takenAt(step, gauging);
-  const isSlip = step.kind !== "tape" && taken.some((index) => slipped.includes(index));
-  const state = isSlip ? "slip" : taken.length > 0 ? "taken" : "open";
-  const value = stepValue(step, gauging, numbers, units);
   return (
-    <Button className={styles.place ?? ""} onPress={onPress} {...(isCurrent ? { "aria-current": "step" as const } : {})} data-state={state}>
-      <span className={styles.name}>{shortName(step, driveline, nameOf, words)}</span>
+    <Button
+      className={styles.place ?? ""}
+      onPress={() => onStep(at)}
+      {...(isCurrent ? { "aria-current": "step" as const } : {})}
+      data-state={state}
+    >
+      <span className={styles.name}>{name}</span>
       <span className={styles.value}>
         <span aria-hidden="true">{SIGNS[state]}</span>
         {value ?? <span aria-hidden="true">–</span>}
-        <span className={styles.aloud}>{isSlip ? `, ${words.slipped}` : value === null ? words.left : ""}</span>
+        <span className={styles.aloud}>{state === "slip" ? `, ${words.slipped}` : value === null ? words.left : ""}</span>
       </span>
     </Button>
   );
-}
+});
 
 const SIGNS = { slip: "▲ ", taken: "✓ ", open: "" } as const;
+
+function stateOf(step: GaugeStep, gauging: CaseGauging, slipped: readonly number[]): keyof typeof SIGNS {
+  const taken = takenAt(step, gauging);
+  if (step.kind !== "tape" && taken.some((index) => slipped.includes(index))) return "slip";
+  return taken.length > 0 ? "taken" : "open";
+}
 
 function shortName(step: GaugeStep, { runs }: CaseDriveline, nameOf: NameOf, words: GaugeWords): string {
   if (step.kind === "pair") return `${nameOf(step.from)} → ${nameOf(step.to)}`;
