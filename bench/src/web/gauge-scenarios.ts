@@ -1,6 +1,6 @@
 import { newCase } from "@halfturn/casefile";
-import type { Locator, Page } from "playwright-core";
 import { pressToPaint } from "./press-to-paint.js";
+import { pressing } from "./pressing.js";
 import { PRESSES, repeated, type Scenario, SETTLED_MS, type Stage, typing } from "./scenario.js";
 
 /** Of a two-piece driveline on the ground: what is typed at the six places. */
@@ -12,13 +12,6 @@ async function startGauging({ page, put }: Stage, id: string): Promise<void> {
   await page.getByText("on a drive-on lift", { exact: true }).click();
   await page.getByRole("button", { name: "Start reading" }).click();
   await page.getByLabel("Reading in degrees").waitFor();
-}
-
-/** A press on the middle of a button, found beforehand: to look for it would cost the page time. */
-async function pressing(page: Page, button: Locator): Promise<() => Promise<void>> {
-  const box = await button.boundingBox();
-  if (!box) throw new Error("a button of the number pad is not in sight");
-  return () => page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
 }
 
 export const gaugeScenarios: readonly Scenario[] = [

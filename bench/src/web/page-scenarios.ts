@@ -1,5 +1,6 @@
 import type { Locator, Page } from "playwright-core";
 import { pressToPaint } from "./press-to-paint.js";
+import { pressing } from "./pressing.js";
 import { repeated, type Scenario, SETTLED_MS, settled, typing } from "./scenario.js";
 
 async function ready(page: Page, path: string, at: Locator): Promise<void> {
@@ -63,6 +64,39 @@ export const pageScenarios: readonly Scenario[] = [
         .last();
       const press = inTurn(page, "PageUp", "PageDown", 2);
       return repeated(page, settled, (k) => pressToPaint(page, [titled(page, "Joints"), chart], "keydown", press(k)));
+    },
+  },
+  {
+    name: "Explain: a shaft end is dragged",
+    watched: [{ name: "the joints" }],
+    times: async ({ page, example }) => {
+      const handle = page.getByRole("slider", { name: /^Tilt/ }).last();
+      await ready(page, `/cases/${example}/explain`, handle);
+      await handle.scrollIntoViewIfNeeded();
+      const box = await handle.boundingBox();
+      if (!box) throw new Error("the end of the driven shaft is not in sight");
+      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      const joints = titled(page, "Joints");
+      return repeated(page, settled, (k) =>
+        pressToPaint(page, [joints], "pointermove", () => page.mouse.move(x, y - (k % 2 === 0 ? 6 : 0))),
+      );
+    },
+  },
+  {
+    name: "Correct: a step by button",
+    watched: [{ name: "the numbers" }],
+    times: async ({ page, example }) => {
+      const less = page.getByRole("button", { name: "Spring pad wedges: less", exact: true });
+      const more = page.getByRole("button", { name: "Spring pad wedges: more", exact: true });
+      await ready(page, `/cases/${example}/correct`, more);
+      await more.scrollIntoViewIfNeeded();
+      const [there, back] = [await pressing(page, more), await pressing(page, less)];
+      const numbers = cardOf(page, page.getByRole("heading", { name: "Foretold, not measured" }))
+        .locator("ul")
+        .last();
+      return repeated(page, settled, (k) => pressToPaint(page, [numbers], "click", k % 2 === 0 ? there : back));
     },
   },
 ];

@@ -3,7 +3,7 @@ import type { Locator, Page } from "playwright-core";
 /** Whatever has not changed by then does not change. */
 const LONGEST_MS = 10_000;
 
-export type InputEventName = "keydown" | "click";
+export type InputEventName = "keydown" | "click" | "pointermove";
 
 /**
  * Milliseconds from an input event, by the browser's own stamp on it, to the end of the frame that shows something else in each of `shown`: another value of a

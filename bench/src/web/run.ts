@@ -14,7 +14,7 @@ const THROTTLE = 4;
 const PRESS_KERNELS = 0.625;
 /** From the start of a first visit to a list that answers. */
 const VISIT_KERNELS = 12;
-const VISIT_BYTES = 240_000;
+const VISIT_BYTES = 220_000;
 const KERNELS = 7;
 const FIRST_LOADS = 5;
 
@@ -28,7 +28,7 @@ try {
   console.log(`Main thread slowed ${THROTTLE} times; half and 95 of 100, in ms and in slowed kernels\n`);
   const over: string[] = [];
   for (const scenario of SCENARIOS.filter(({ name }) => name.includes(wanted))) over.push(...(await pressed(scenario)));
-  if (wanted === "") over.push(...(await visited()));
+  if ("First visit".includes(wanted)) over.push(...(await visited()));
   for (const name of over) console.error(`Over its budget: ${name}`);
   process.exitCode = over.length > 0 ? 1 : 0;
 } finally {
