@@ -90,8 +90,12 @@ const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
         <JointList subject={subject} analysis={analysis} measured={trying ? measured : null} />
         <LimitsFold subject={subject} />
       </Card>
-      <CancellationCard subject={subject} analysis={followed} settings={settings} />
-      <MotionCard subject={subject} analysis={followed} settings={settings} />
+      <div className={styles.below}>
+        <CancellationCard subject={subject} analysis={followed} settings={settings} />
+      </div>
+      <div className={styles.below}>
+        <MotionCard subject={subject} analysis={followed} settings={settings} />
+      </div>
       <SurenessCard subject={subject} />
       {measured.withheld ? null : <FindingsCard subject={subject} onAccept={onAccept} />}
       {trying ? <WhatIfBar onBack={() => setMoves(unmoved(joints))} /> : null}
