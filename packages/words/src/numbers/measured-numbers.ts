@@ -34,8 +34,15 @@ const SIGNIFICANT_DIGITS = 12;
 const converted = (value: number, from: Unit, to: Unit): number =>
   Number(fromSi(toSi(value, from) as never, to).toPrecision(SIGNIFICANT_DIGITS)) + 0;
 
-const metric = ({ between, to }: Written): MeasuredNumbers => {
-  const bareRoadSpeed = (kmh: number, decimals = Number.isInteger(kmh) ? 0 : 1): string => between(kmh, decimals, decimals);
+/** One decimal unless it was meant whole, or what is asked for; rounded once. */
+const speedText = ({ between }: Written, speed: number, decimals?: number): string => {
+  const shown = decimals ?? (Number.isInteger(Number(speed.toFixed(1))) ? 0 : 1);
+  return between(speed, shown, shown);
+};
+
+const metric = (written: Written): MeasuredNumbers => {
+  const { between, to } = written;
+  const bareRoadSpeed = (kmh: number, decimals?: number): string => speedText(written, kmh, decimals);
   const length = (millimetres: number): string => `${between(millimetres, 0, 1)} mm`;
   return {
     units: "metric",
@@ -59,7 +66,8 @@ const STOCK_PARTS_OF_AN_INCH = [16, 20];
 const [STOCK_INCH_DECIMALS, STOCK_MM_DECIMALS] = [4, 3];
 const NEARLY_WHOLE = 1e-6;
 
-const us = ({ between, to }: Written): MeasuredNumbers => {
+const us = (written: Written): MeasuredNumbers => {
+  const { between, to } = written;
   const inches = (millimetres: number): number => converted(millimetres, "mm", "in");
   const decimalsOf = (value: number): number => (Math.abs(value) < TAPE_FROM_INCHES ? CALIPER_DECIMALS : TAPE_DECIMALS);
   const length = (millimetres: number): string => {
@@ -75,11 +83,7 @@ const us = ({ between, to }: Written): MeasuredNumbers => {
       const count = inches(millimetres) * parts;
       return Math.abs(count - Math.round(count)) < NEARLY_WHOLE;
     });
-  const bareRoadSpeed = (kmh: number, decimals?: number): string => {
-    const mph = Number(converted(kmh, "km/h", "mph").toFixed(1));
-    const shown = decimals ?? (Number.isInteger(mph) ? 0 : 1);
-    return between(mph, shown, shown);
-  };
+  const bareRoadSpeed = (kmh: number, decimals?: number): string => speedText(written, converted(kmh, "km/h", "mph"), decimals);
   return {
     units: "us",
     length,

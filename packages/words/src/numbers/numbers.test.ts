@@ -92,6 +92,15 @@ describe("numbers in US units", () => {
       "105",
       "164 m",
     ]);
+    expect([85, 84.5].map((kmh) => en.roadSpeed(kmh))).toEqual(["85 km/h", "84.5 km/h"]);
+    expect(us.roadSpeed(85)).toBe("52.8 mph");
+    expect([en.roadSpeed(74.4, 0), us.roadSpeed(74.4, 0)]).toEqual(["74 km/h", "46 mph"]);
+  });
+
+  it("round a road speed once, and write no nought behind one that rounds to a whole number", () => {
+    // 44.47 miles an hour: by way of 44.5 it would be 45.
+    expect(us.roadSpeed(44.47 * 1.609344, 0)).toBe("44 mph");
+    expect([en.roadSpeed(64.97), us.roadSpeed(64.97 * 1.609344)]).toEqual(["65 km/h", "65 mph"]);
   });
 
   it("leave angles, shaft speeds and accelerations as they are", () => {

@@ -7,7 +7,6 @@ import { useWords } from "../../../words/use-words.js";
 import type { Heard } from "../../../worker/listening/listening-types.js";
 import styles from "../record-page.module.css";
 import type { SpeedForm } from "../set-up/speed-form.js";
-import { wholeSpeedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { verdictText } from "./verdict-text.js";
 
@@ -28,13 +27,12 @@ export interface VerdictCardProps {
 /** The part that is named, or why none is; what that rests on; and the way into the case. */
 export function VerdictCard({ heard, nameOf, settings, form, onKeep, isKept }: VerdictCardProps) {
   const words = useWords(recordWords).heard;
-  const catalogue = catalogueOf(settings.language);
+  const catalogue = catalogueOf(settings.language, settings.units);
   const { orders, numbers, terminal, vibration } = catalogue;
   const { listening } = terminal;
   const { json, parts, wheelRate, circumference, notes } = heard;
   const sentence = verdictText(json, parts, nameOf, catalogue);
-  const speedText = wholeSpeedWriter(numbers, settings.units);
-  const roadSpeed = (turns: number): string => speedText(turns * circumference * TO_KMH);
+  const roadSpeed = (turns: number): string => numbers.roadSpeed(turns * circumference * TO_KMH, 0);
   const corrected = json.speedCorrection ?? 0;
   const percent = `${corrected < 0 ? "-" : "+"}${numbers.plain(Math.abs(corrected) * 100, 1)} %`;
   const { verdict } = json;

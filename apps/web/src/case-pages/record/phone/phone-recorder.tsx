@@ -7,7 +7,6 @@ import type { Settings } from "../../../device/settings.js";
 import { useWords } from "../../../words/use-words.js";
 import styles from "../record-page.module.css";
 import type { RecordingFile } from "../recording-file.js";
-import { wholeSpeedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { LeftTakes } from "./left-takes.js";
 import { motionAvailability } from "./motion.js";
@@ -77,8 +76,8 @@ interface RunningTakeProps {
 
 function RunningTake({ running: { seconds, rate, speed }, settings, onStop }: RunningTakeProps) {
   const words = useWords(recordWords).source.phone;
-  const { numbers } = catalogueOf(settings.language);
-  const speedText = (known: number): string => words.speedNow(wholeSpeedWriter(numbers, settings.units)(known * TO_KMH));
+  const { numbers } = catalogueOf(settings.language, settings.units);
+  const speedText = (known: number): string => words.speedNow(numbers.roadSpeed(known * TO_KMH, 0));
   return (
     <div className={styles.stack}>
       <p className={styles.answer} role="timer">

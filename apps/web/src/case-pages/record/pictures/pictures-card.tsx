@@ -6,7 +6,6 @@ import type { Settings } from "../../../device/settings.js";
 import { useWords } from "../../../words/use-words.js";
 import type { Heard, Look, ReadChannels } from "../../../worker/listening/listening-types.js";
 import { channelText } from "../set-up/channel-text.js";
-import { wholeSpeedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { amplitudeText } from "./amplitude-text.js";
 import { OrderMap } from "./order-map.js";
@@ -26,7 +25,7 @@ export interface PicturesCardProps {
 /** The recording to look at: over time, by frequency, by order. */
 export function PicturesCard({ look, read, heard, stretch, onStretch, nameOf, settings }: PicturesCardProps) {
   const words = useWords(recordWords).heard;
-  const catalogue = catalogueOf(settings.language);
+  const catalogue = catalogueOf(settings.language, settings.units);
   const { numbers } = catalogue;
   const [wanted, setWanted] = useState<string | null>(null);
   const shown = wanted !== null && read.ids.includes(wanted) ? wanted : (read.ids.at(-1) ?? "");
@@ -46,7 +45,7 @@ export function PicturesCard({ look, read, heard, stretch, onStretch, nameOf, se
       <SpectrumView
         {...{ read, channel, stretch, heard, nameOf, catalogue }}
         amplitudeText={writerOf(shown)}
-        speedText={wholeSpeedWriter(numbers, settings.units)}
+        speedText={(kmh) => numbers.roadSpeed(kmh, 0)}
       />
       {heard?.picture ? (
         <OrderMap

@@ -18,7 +18,6 @@ import { HeardCards } from "../heard/heard-cards.js";
 import styles from "../record-page.module.css";
 import { keepRecording, recordingEntry } from "../recording-entry.js";
 import type { RecordingFile } from "../recording-file.js";
-import { speedWriter } from "../shown-speed.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { channelText } from "./channel-text.js";
 import { ClockText } from "./clock-text.js";
@@ -87,7 +86,7 @@ interface ListenedProps extends OpenRecordingProps {
 function Listened({ file, document, edit, settings, onKeep, atWork, look, scales, setScales }: ListenedProps) {
   const words = useWords(recordWords).setUp;
   const names = useWords(fieldNames);
-  const catalogue = catalogueOf(settings.language);
+  const catalogue = catalogueOf(settings.language, settings.units);
   const { numbers } = catalogue;
   const [kept] = useState(() => toRecordingSettings(document, file.name));
   const gears = document.vehicle?.gears ?? [];
@@ -124,7 +123,7 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
   const keep = (heard: Heard): void => {
     const perTurn = form.from === "tachometer" ? form.perTurn : null;
     const entry = recordingEntry({ file: file.name, recordedAt: file.recordedAt, gear: gear ?? null, scales, perTurn, filter });
-    const speedFrom = speedFromText(form, speedWriter(numbers, settings.units));
+    const speedFrom = speedFromText(form, numbers.roadSpeed);
     const now = new Date().toISOString();
     edit((before) => recordHeard(keepRecording(entry)(before), { file: file.name, json: heard.json, speedFrom, gear: heard.gear }, now));
     onKeep(file);

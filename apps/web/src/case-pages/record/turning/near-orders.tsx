@@ -3,7 +3,7 @@ import { capital, catalogueOf, type NameOf } from "@halfturn/words";
 import { useWords } from "../../../words/use-words.js";
 import type { CasePageProps } from "../../case-page.js";
 import styles from "../record-page.module.css";
-import { speedStep, speedWriter } from "../shown-speed.js";
+import { speedStep } from "../usual-speeds.js";
 import { recordWords } from "../words/record-catalogue.js";
 
 export interface NearOrdersProps extends Pick<CasePageProps, "document" | "settings"> {
@@ -17,8 +17,7 @@ export interface NearOrdersProps extends Pick<CasePageProps, "document" | "setti
 /** What a felt or measured frequency can be, and where it goes at another speed if it is: the quickest test on the road. */
 export function NearOrders({ document, settings, turning: { json, basis }, near, frequency, nameOf }: NearOrdersProps) {
   const words = useWords(recordWords).turning;
-  const { orders, numbers } = catalogueOf(settings.language);
-  const speedText = speedWriter(numbers, settings.units);
+  const { orders, numbers } = catalogueOf(settings.language, settings.units);
   const hertz = (value: number): string => `${numbers.plain(value, 1)} Hz`;
   const faster = json.speedKmh + speedStep(settings.units);
   const then = turningAt(document, { speed: faster, gear: basis.gear ?? undefined });
@@ -29,21 +28,21 @@ export function NearOrders({ document, settings, turning: { json, basis }, near,
   if (near.length === 0) {
     return (
       <div className={styles.stack} role="status">
-        <p className={styles.answer}>{words.nothingThere(hertz(frequency), speedText(json.speedKmh))}</p>
+        <p className={styles.answer}>{words.nothingThere(hertz(frequency), numbers.roadSpeed(json.speedKmh))}</p>
         <p>{words.rings}</p>
       </div>
     );
   }
   return (
     <div className={styles.stack} role="status">
-      <p className={styles.answer}>{words.there(hertz(frequency), speedText(json.speedKmh))}</p>
+      <p className={styles.answer}>{words.there(hertz(frequency), numbers.roadSpeed(json.speedKmh))}</p>
       <ul className={styles.plainList}>
         {near.map(({ part, order, cause, frequency: at }) => {
           const later = frequencyThen(part, order);
           return (
             <li key={`${part} ${order}`}>
               <strong>{capital(orders.orderOf(part, order, nameOf))}</strong>: {hertz(at)}, {orders.causes[cause]}.
-              {later === null ? null : ` ${words.moves(speedText(faster), hertz(later))}`}
+              {later === null ? null : ` ${words.moves(numbers.roadSpeed(faster), hertz(later))}`}
             </li>
           );
         })}

@@ -16,7 +16,7 @@ import type { CasePageProps } from "../../case-page.js";
 import { CoincidenceList } from "../coincidence-list.js";
 import { accessoryNames } from "../part-names.js";
 import styles from "../record-page.module.css";
-import { speedWriter, usualSpeeds } from "../shown-speed.js";
+import { usualSpeeds } from "../usual-speeds.js";
 import { recordWords } from "../words/record-catalogue.js";
 import { MissingNumbers } from "./missing-numbers.js";
 import { NearOrders } from "./near-orders.js";
@@ -49,7 +49,7 @@ const isAsked = (value: unknown): value is Asked =>
 export function TurningCard({ document, edit, settings }: Pick<CasePageProps, "document" | "edit" | "settings">) {
   const words = useWords(recordWords);
   const names = useWords(fieldNames);
-  const catalogue = catalogueOf(settings.language);
+  const catalogue = catalogueOf(settings.language, settings.units);
   // None of these is the case's: they are only asked about, and stay as they were typed.
   const [asked, ask] = useKeptDraft("turning", isAsked);
   const { typed, frequency, chosen } = asked ?? NOTHING_ASKED;
@@ -58,7 +58,6 @@ export function TurningCard({ document, edit, settings }: Pick<CasePageProps, "d
   const gear = gears.find(({ label }) => label === chosen)?.label ?? gears.find(({ label }) => label === document.complaint?.gear)?.label;
   const speed = typed === null ? middle(document) : typed === "emptied" ? null : typed;
   const turning = useMemo(() => (speed === null ? null : turningAt(document, { speed, gear })), [document, speed, gear]);
-  const speedText = speedWriter(catalogue.numbers, settings.units);
   return (
     <Card title={words.turning.title}>
       <p>{words.turning.help}</p>
@@ -84,7 +83,7 @@ export function TurningCard({ document, edit, settings }: Pick<CasePageProps, "d
         <div className={styles.buttons}>
           {usualSpeeds(settings.units).map((usual) => (
             <Button key={usual} onPress={() => setTyped(usual)}>
-              {speedText(usual)}
+              {catalogue.numbers.roadSpeed(usual)}
             </Button>
           ))}
         </div>
@@ -123,7 +122,6 @@ function Found({ document, turning, frequency, settings }: FoundProps) {
   const { orders, numbers } = catalogueOf(settings.language, settings.units);
   const { json, basis, recording } = turning;
   const nameOf: NameOf = useMemo(() => accessoryNames(document), [document]);
-  const speedText = speedWriter(numbers, settings.units);
   const near = frequency === null ? [] : ordersNear(json, { frequency, within: WITHIN, speedShare: SPEED_SHARE });
   const draw = useCallback(
     (options: FigureOptions) => orderLines(orderPictureOf(json, document, options.labels), options),
@@ -131,7 +129,7 @@ function Found({ document, turning, frequency, settings }: FoundProps) {
   );
   return (
     <>
-      <h3>{orders.heading(speedText(json.speedKmh), basis.gear)}</h3>
+      <h3>{orders.heading(numbers.roadSpeed(json.speedKmh), basis.gear)}</h3>
       {frequency === null ? null : (
         <NearOrders document={document} turning={turning} near={near} frequency={frequency} nameOf={nameOf} settings={settings} />
       )}
