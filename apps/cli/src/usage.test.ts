@@ -64,44 +64,31 @@ describe("wrong use", () => {
   });
 });
 
+const COMMANDS = [
+  "new",
+  "validate",
+  "analyse",
+  "predict",
+  "plan",
+  "orders",
+  "listen",
+  "convert",
+  "report",
+  "serve",
+  "backup",
+  "restore",
+  "completion",
+];
+
 describe("help", () => {
   it.each([["--help"], ["-h"], []].map((args) => [args]))("%j prints every command and exits 0", async (args) => {
     const { code, out, err } = await program.run(args);
     expect([code, err]).toEqual([0, ""]);
-    for (const command of [
-      "new",
-      "validate",
-      "analyse",
-      "predict",
-      "plan",
-      "orders",
-      "listen",
-      "convert",
-      "report",
-      "serve",
-      "backup",
-      "restore",
-      "completion",
-    ])
-      expect(out).toMatch(new RegExp(`^  ${command} +\\S`, "m"));
+    for (const command of COMMANDS) expect(out).toMatch(new RegExp(`^  ${command} +\\S`, "m"));
     expect(out).not.toMatch(/propose/);
   });
 
-  it.each([
-    "new",
-    "validate",
-    "analyse",
-    "predict",
-    "plan",
-    "orders",
-    "listen",
-    "convert",
-    "report",
-    "serve",
-    "backup",
-    "restore",
-    "completion",
-  ])("%s --help explains flags and exit codes", async (command) => {
+  it.each(COMMANDS)("%s --help explains flags and exit codes", async (command) => {
     const { code, out, err } = await program.run([command, "--help"]);
     expect([code, err]).toEqual([0, ""]);
     expect(out).toMatch(new RegExp(`^USAGE\n  halfturn ${command}`));

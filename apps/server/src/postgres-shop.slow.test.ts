@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { sampleCase } from "./shop.test-support.js";
+import { sampleCase, serverSettings } from "./shop.test-support.js";
 import { type RunningServer, startServer } from "./start-server.js";
 
 interface TestPostgres {
@@ -19,18 +19,7 @@ beforeAll(async () => {
   const script = new URL("../../../scripts/test-postgres.mjs", import.meta.url).href;
   const { startTestPostgres } = (await import(script)) as { readonly startTestPostgres: () => Promise<TestPostgres> };
   postgres = await startTestPostgres();
-  const settings = {
-    port: 0,
-    folder: "",
-    database: postgres.address,
-    web: null,
-    lanPort: null,
-    demo: false,
-    version: "0.0.0",
-    now: () => new Date().toISOString(),
-    newId: () => "copy",
-    writeLog: () => undefined,
-  };
+  const settings = serverSettings({ folder: "", database: postgres.address });
   servers = [await startServer(settings), await startServer(settings)];
 }, 60_000);
 afterAll(async () => {

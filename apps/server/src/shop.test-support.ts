@@ -11,6 +11,7 @@ import type { ServerParts } from "./app/server-parts.js";
 import { changeFeed } from "./events/change-feed.js";
 import { LOOPBACK_NAMES } from "./http/own-host.js";
 import { renderReport } from "./reports/render-report.js";
+import type { ServerSettings } from "./start-server.js";
 import { webFiles } from "./web/web-files.js";
 
 // Real databases, sockets and processes, on machines that have other work too.
@@ -77,5 +78,19 @@ export async function openShop(change: (parts: ServerParts) => ServerParts = (pa
 
 export const sampleCase = (id: string, more: Partial<Case> = {}): Case => ({
   ...newCase({ id, title: `Case ${id}`, layout: "one-piece", createdAt: "2026-05-01T07:00:00Z" }),
+  ...more,
+});
+
+/** A server of its own on a free port of this machine, by its settings: without the app, the network and the invented cases. */
+export const serverSettings = (more: Pick<ServerSettings, "folder"> & Partial<ServerSettings>): ServerSettings => ({
+  port: 0,
+  database: null,
+  web: null,
+  lanPort: null,
+  demo: false,
+  version: "0.0.0",
+  now: () => new Date().toISOString(),
+  newId: () => "copy",
+  writeLog: () => undefined,
   ...more,
 });

@@ -17,7 +17,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { CaseList } from "@halfturn/exchange";
 import { afterAll, describe, expect, test, vi } from "vitest";
-import { sampleCase } from "./shop.test-support.js";
+import { sampleCase, serverSettings } from "./shop.test-support.js";
 import { backUp, putBack } from "./shop-location.js";
 import { type RunningServer, type ServerSettings, startServer } from "./start-server.js";
 
@@ -25,19 +25,7 @@ const folder = mkdtempSync(join(tmpdir(), "halfturn-socket-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 let count = 0;
-const settings = (more: Partial<ServerSettings> = {}): ServerSettings => ({
-  port: 0,
-  folder: join(folder, String(count++)),
-  database: null,
-  web: null,
-  lanPort: null,
-  demo: false,
-  version: "0.0.0",
-  now: () => new Date().toISOString(),
-  newId: () => "copy",
-  writeLog: () => undefined,
-  ...more,
-});
+const settings = (more: Partial<ServerSettings> = {}): ServerSettings => serverSettings({ folder: join(folder, String(count++)), ...more });
 
 const post = (server: RunningServer, document: unknown): Promise<Response> =>
   fetch(`${server.address}/api/cases`, { method: "POST", body: JSON.stringify(document) });

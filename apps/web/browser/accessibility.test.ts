@@ -1,21 +1,14 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { accessibilityFaults } from "./support/check-page.js";
-import { DESK, launch, openDevice, PHONE, THEMES } from "./support/device.js";
+import { DESK, openDevice, PHONE, THEMES } from "./support/device.js";
 import { pathsOf, show } from "./support/pages.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
+const at = shopAndBrowser();
 let id: string;
 
 beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-  ({ id } = await shop.add("corrected"));
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
+  ({ id } = await at.shop.add("corrected"));
 });
 
 /** Three themes on every page. */
@@ -27,7 +20,7 @@ test.each(THEMES)(
     const found: string[] = [];
     // The themes change colours, the size changes the order: both sizes once, every theme once.
     for (const size of theme === "light" ? [PHONE, DESK] : [PHONE]) {
-      const { page, context, faults } = await openDevice(browser, shop.address, { theme, size });
+      const { page, context, faults } = await openDevice(at.browser, at.shop.address, { theme, size });
       for (const path of pathsOf(id)) {
         await show(page, path);
         found.push(...(await accessibilityFaults(page)).map((fault) => `${size.width} ${path}: ${fault}`));
@@ -41,7 +34,7 @@ test.each(THEMES)(
 );
 
 test("the settings can be changed on any page, at once, and stay", async () => {
-  const { page } = await openDevice(browser, shop.address);
+  const { page } = await openDevice(at.browser, at.shop.address);
   await show(page, `/cases/${id}/describe`);
   await page.getByRole("button", { name: "Settings" }).click();
   const sheet = page.getByRole("dialog");

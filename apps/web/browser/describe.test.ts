@@ -1,23 +1,17 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
 import { accessibilityFaults, clippedTexts, pseudoTranslate } from "./support/check-page.js";
-import { DESK, launch, openDevice, PHONE, THEMES } from "./support/device.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { DESK, openDevice, PHONE, THEMES } from "./support/device.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
+const at = shopAndBrowser();
 let id: string;
 /** Of a van that has no loads of its own. */
 let plain: string;
 
 beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-  ({ id } = await shop.add("four-wheel-drive"));
-  ({ id: plain } = await shop.add("three-piece"));
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
+  ({ id } = await at.shop.add("four-wheel-drive"));
+  ({ id: plain } = await at.shop.add("three-piece"));
 });
 
 /** The card of a driveline, or another one, by its heading. */
@@ -37,9 +31,9 @@ async function opened(page: Page, within: string, title: string) {
 const kept = (look: () => Promise<unknown>) => expect.poll(look, { timeout: 5000 });
 
 test("everything a case can say of a vehicle can be typed, and goes into the case as it is meant", async () => {
-  const { page, faults } = await openDevice(browser, shop.address, { size: DESK });
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await page.goto(`/cases/${id}/describe`);
-  const front = async () => (await shop.read(id)).drivelines[1];
+  const front = async () => (await at.shop.read(id)).drivelines[1];
 
   const axle = await opened(page, "Driveline front", "Axle");
   await axle.getByLabel("Lean of the spring pad", { exact: true }).fill("1.5");
@@ -64,12 +58,12 @@ test("everything a case can say of a vehicle can be typed, and goes into the cas
   const numbers = "Numbers of the vehicle";
   const gears = await opened(page, numbers, "Gears and slip");
   await gears.getByLabel("Most slip of converter or clutch").fill("4");
-  await kept(async () => (await shop.read(id)).vehicle?.slipShare).toBe(0.04);
+  await kept(async () => (await at.shop.read(id)).vehicle?.slipShare).toBe(0.04);
   const driven = await opened(page, numbers, "What the engine drives");
   await driven.getByRole("button", { name: "Add an accessory" }).click();
   await driven.getByLabel("What it is").fill("Cooling fan");
   await driven.getByLabel("Ratio").fill("1.12");
-  await kept(async () => (await shop.read(id)).vehicle?.accessories).toEqual([{ id: "accessory-1", label: "Cooling fan", ratio: 1.12 }]);
+  await kept(async () => (await at.shop.read(id)).vehicle?.accessories).toEqual([{ id: "accessory-1", label: "Cooling fan", ratio: 1.12 }]);
 
   const more = "More, where it is needed";
   const states = await opened(page, more, "Loads and ride heights");
@@ -78,7 +72,7 @@ test("everything a case can say of a vehicle can be typed, and goes into the cas
   await state.getByLabel("What it is called").fill("Two crates in the back");
   await state.getByText("Body lower").click();
   await state.getByLabel("Body against as gauged", { exact: true }).fill("35");
-  await kept(async () => (await shop.read(id)).states?.at(-1)).toEqual({
+  await kept(async () => (await at.shop.read(id)).states?.at(-1)).toEqual({
     id: "state-2",
     label: "Two crates in the back",
     axleTravelMm: -35,
@@ -89,14 +83,14 @@ test("everything a case can say of a vehicle can be typed, and goes into the cas
   await page.getByText("Cross joint, largest angle: it has to be at least 0.5° and less than 90°.").waitFor();
   await limits.getByLabel("Cross joint, largest angle", { exact: true }).fill("7");
   await limits.getByLabel("Equivalent angle").fill("");
-  await kept(async () => (await shop.read(id)).limits).toEqual({ source: "Shop rule of Skerry Harbour Works", crossMaximumDeg: 7 });
+  await kept(async () => (await at.shop.read(id)).limits).toEqual({ source: "Shop rule of Skerry Harbour Works", crossMaximumDeg: 7 });
   expect(faults).toEqual([]);
 });
 
 test("the first load brings the vehicle as it was gauged along, and the last one takes it away", async () => {
-  const { page } = await openDevice(browser, shop.address, { size: DESK });
+  const { page } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await page.goto(`/cases/${plain}/describe`);
-  const ids = async () => (await shop.read(plain)).states?.map((state) => state.id);
+  const ids = async () => (await at.shop.read(plain)).states?.map((state) => state.id);
   const states = await opened(page, "More, where it is needed", "Loads and ride heights");
   await states.getByRole("button", { name: "Add a load or ride height" }).click();
   await kept(ids).toEqual(["normal", "state-1"]);
@@ -105,7 +99,7 @@ test("the first load brings the vehicle as it was gauged along, and the last one
 });
 
 test("a gear is renamed by way of a name that another has", async () => {
-  const { page } = await openDevice(browser, shop.address, { size: DESK });
+  const { page } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await page.goto(`/cases/${id}/describe`);
   const gears = await opened(page, "Numbers of the vehicle", "Gears and slip");
   const second = gears.getByLabel("Gear", { exact: true }).nth(1);
@@ -113,16 +107,16 @@ test("a gear is renamed by way of a name that another has", async () => {
   await page.getByText("Another one is called 1 already").waitFor();
   await second.press("End");
   await second.press("0");
-  await kept(async () => (await shop.read(id)).vehicle?.gears?.[1]?.label).toBe("10");
+  await kept(async () => (await at.shop.read(id)).vehicle?.gears?.[1]?.label).toBe("10");
 });
 
 test("an angle of phasing that passes through a right angle is typed to its end", async () => {
-  const { page } = await openDevice(browser, shop.address, { size: DESK });
+  const { page } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await page.goto(`/cases/${id}/describe`);
   await card(page, "Driveline rear").getByText("Another angle").click();
   const angle = page.getByLabel("Driven-end yoke, clockwise seen from the source end");
   await angle.pressSequentially("90.5");
-  await kept(async () => (await shop.read(id)).drivelines[0]?.sections[0]?.phasingDeg).toBe(90.5);
+  await kept(async () => (await at.shop.read(id)).drivelines[0]?.sections[0]?.phasingDeg).toBe(90.5);
 });
 
 const openAll = (page: Page) =>
@@ -134,7 +128,7 @@ test.each(["en", "es"] as const)(
   "with everything unfolded no rule of accessibility is broken and no word is cut off, in %s",
   async (language) => {
     for (const size of [PHONE, DESK]) {
-      const { page, context, faults } = await openDevice(browser, shop.address, { size, language });
+      const { page, context, faults } = await openDevice(at.browser, at.shop.address, { size, language });
       await page.goto(`/cases/${id}/describe`);
       await page.locator("main h2").first().waitFor();
       await openAll(page);

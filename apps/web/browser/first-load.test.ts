@@ -1,27 +1,18 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { launch, openDevice } from "./support/device.js";
-import { openShop, type Shop, WEB } from "./support/shop.js";
+import { expect, test } from "vitest";
+import { openDevice } from "./support/device.js";
+import { WEB } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 /** What a phone on a bad network has to fetch before it shows the list of cases. */
 const BUDGET_BYTES = 220_000;
 
 test("the list of cases needs at most 220 kB of compressed script", async () => {
-  const { page, context } = await openDevice(browser, shop.address);
+  const { page, context } = await openDevice(at.browser, at.shop.address);
   // The copy for offline use comes afterwards, and holds nobody up.
   await context.route("**/sw.js", (route) => route.abort());
   const scripts = new Set<string>();

@@ -1,19 +1,10 @@
 import { type CaseGauging, newCase } from "@halfturn/casefile";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type DeviceSettings, launch, openDevice } from "./support/device.js";
-import { openShop, type Shop } from "./support/shop.js";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { type DeviceSettings, openDevice } from "./support/device.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name, exact: typeof name === "string" });
 
@@ -23,16 +14,16 @@ const place = (page: Page, name: string) => page.getByRole("navigation", { name:
 async function begun(id: string, settings: DeviceSettings = {}) {
   const document = newCase({ id, title: id, layout: "one-piece", createdAt: "2026-05-04T07:30:00Z" });
   const body = JSON.stringify({ ...document, drivelines: [{ ...document.drivelines[0], sections: [{ id: "shaft", lengthMm: 1180 }] }] });
-  const answer = await fetch(`${shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
+  const answer = await fetch(`${at.shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
   expect(answer.ok).toBe(true);
-  const device = await openDevice(browser, shop.address, settings);
+  const device = await openDevice(at.browser, at.shop.address, settings);
   await device.page.goto(`/cases/${id}/gauge`);
   await device.page.getByText("on the ground", { exact: true }).tap();
   return device;
 }
 
 const gaugingIs = (id: string, of: (gauging: CaseGauging | undefined) => unknown) =>
-  expect.poll(async () => of((await shop.read(id)).gauging?.[0]), { timeout: 5000 });
+  expect.poll(async () => of((await at.shop.read(id)).gauging?.[0]), { timeout: 5000 });
 
 async function keep(page: Page, number: string, end: string): Promise<void> {
   await page.keyboard.type(number);

@@ -1,20 +1,11 @@
 import { type Case, newCase } from "@halfturn/casefile";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { type Counted, counted } from "./support/counted.js";
-import { DESK, launch, openDevice, PHONE } from "./support/device.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { DESK, openDevice, PHONE } from "./support/device.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 /** Two taps to set up, four for each of six readings; a slip costs its button and the number once more; one look at the yokes of each section. */
 const MOST_TAPS = 2 + 6 * 4 + 5 + 2;
@@ -23,12 +14,12 @@ const MOST_KEYS = 40;
 
 async function newTwoPiece(id: string): Promise<void> {
   const body = JSON.stringify(newCase({ id, title: id, layout: "two-piece", createdAt: "2026-05-04T07:30:00Z" }));
-  const answer = await fetch(`${shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
+  const answer = await fetch(`${at.shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
   expect(answer.ok).toBe(true);
 }
 
 const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name, exact: typeof name === "string" });
-const readingsOf = async (id: string): Promise<Case["gauging"]> => (await shop.read(id)).gauging;
+const readingsOf = async (id: string): Promise<Case["gauging"]> => (await at.shop.read(id)).gauging;
 
 async function tapNumber(page: Page, { tap }: Counted, text: string): Promise<void> {
   for (const sign of text) await tap(button(page, sign === "." ? "Decimal point" : sign));
@@ -56,7 +47,7 @@ const inSight = (page: Page, selector: string): Promise<boolean> =>
 
 test("a two-piece driveline is gauged by touch on a phone, and a mistyped reading is caught and mended on the spot", async () => {
   await newTwoPiece("by-touch");
-  const { page, faults } = await openDevice(browser, shop.address, { size: PHONE });
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   await openGauge(page, "by-touch");
   const hand = counted(page);
   await hand.tap(page.getByText("on a drive-on lift", { exact: true }));
@@ -109,7 +100,7 @@ test("a two-piece driveline is gauged by touch on a phone, and a mistyped readin
 
 test("with the keyboard alone, and a lower end noted the wrong way round is mended with one button", async () => {
   await newTwoPiece("by-keys");
-  const { page, faults } = await openDevice(browser, shop.address, { size: DESK });
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await openGauge(page, "by-keys");
   const hand = counted(page);
   const focused = () => page.evaluate(() => document.activeElement?.closest("label, button")?.textContent ?? "");
@@ -152,7 +143,7 @@ test("with the keyboard alone, and a lower end noted the wrong way round is mend
 
 test("a wrong state is said at once, bad input stays where it is, and a number near upright or too steep is asked about", async () => {
   await newTwoPiece("asked");
-  const { page } = await openDevice(browser, shop.address, { size: PHONE });
+  const { page } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   await openGauge(page, "asked");
   await page.getByText("hanging", { exact: true }).tap();
   await page.getByRole("alert").filter({ hasText: "These are not road angles" }).first().waitFor();

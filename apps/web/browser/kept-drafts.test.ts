@@ -1,24 +1,15 @@
 import { newCase } from "@halfturn/casefile";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { accessibilityFaults } from "./support/check-page.js";
-import { DESK, launch, openDevice, PHONE } from "./support/device.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { DESK, openDevice, PHONE } from "./support/device.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 const length = (page: Page) => page.getByLabel("Length, joint centre to joint centre").first();
 const open = (page: Page, fold: string) => page.locator("summary").filter({ hasText: fold }).first().click();
-const lengthInShop = async (id: string) => (await shop.read(id)).drivelines[0]?.sections[0]?.lengthMm;
+const lengthInShop = async (id: string) => (await at.shop.read(id)).drivelines[0]?.sections[0]?.lengthMm;
 
 /** To another step and back, by the steps themselves. */
 async function lookAway(page: Page): Promise<void> {
@@ -29,8 +20,8 @@ async function lookAway(page: Page): Promise<void> {
 }
 
 async function describe(example: string, size: typeof PHONE | typeof DESK = DESK) {
-  const document = await shop.add(example);
-  const device = await openDevice(browser, shop.address, { size });
+  const document = await at.shop.add(example);
+  const device = await openDevice(at.browser, at.shop.address, { size });
   await device.page.goto(`/cases/${document.id}/describe`);
   await length(device.page).waitFor();
   return { ...device, id: document.id, before: document.drivelines[0]?.sections[0]?.lengthMm };
@@ -63,7 +54,7 @@ test("a number that cannot be kept yet is there after a look at another page and
 
 test("a value from another device counts, and what was typed stands beside it until somebody chose", async () => {
   const { page, id } = await describe("corrected");
-  const other = await openDevice(browser, shop.address, { size: DESK });
+  const other = await openDevice(at.browser, at.shop.address, { size: DESK });
   await other.page.goto(`/cases/${id}/describe`);
   await length(page).fill("1200x");
   await page.getByRole("link", { name: /Explain/ }).click();
@@ -94,8 +85,8 @@ test("an undo takes what was typed after it as well", async () => {
 });
 
 test("one of two numbers that go together waits for the other, over a reload, and both go into the case", async () => {
-  const document = await shop.add("four-wheel-drive");
-  const { page } = await openDevice(browser, shop.address, { size: DESK });
+  const document = await at.shop.add("four-wheel-drive");
+  const { page } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await page.goto(`/cases/${document.id}/describe`);
   await open(page, "Tube and slip spline");
   const [outer, wall] = [page.getByLabel("Outer diameter").first(), page.getByLabel("Wall").first()];
@@ -109,7 +100,7 @@ test("one of two numbers that go together waits for the other, over a reload, an
   await page.getByText("Wall: it has to be more than 0 mm and at most 20000 mm and less than 35 mm.").waitFor();
   await wall.fill("2.1");
   await expect
-    .poll(async () => (await shop.read(document.id)).drivelines[0]?.sections[0]?.tube, { timeout: 5000 })
+    .poll(async () => (await at.shop.read(document.id)).drivelines[0]?.sections[0]?.tube, { timeout: 5000 })
     .toEqual({ outerDiameterMm: 70, wallMm: 2.1, material: "steel" });
 });
 
@@ -134,9 +125,9 @@ const readout = (page: Page) => page.getByLabel("Reading in degrees");
 
 test("a reading half typed under the vehicle is there after a look at another page and a reload, and goes once it is kept", async () => {
   const body = JSON.stringify(newCase({ id: "under-it", title: "Under it", layout: "one-piece", createdAt: "2026-05-04T07:30:00Z" }));
-  await fetch(`${shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
-  const { page, faults } = await openDevice(browser, shop.address, { size: PHONE });
-  const read = async () => (await shop.read("under-it")).gauging?.[0]?.readings.map(({ deg }) => deg);
+  await fetch(`${at.shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: PHONE });
+  const read = async () => (await at.shop.read("under-it")).gauging?.[0]?.readings.map(({ deg }) => deg);
   await page.goto("/cases/under-it/gauge");
   // What is said before the first reading stays as well.
   await page.getByText("on a drive-on lift", { exact: true }).tap();

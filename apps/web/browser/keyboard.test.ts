@@ -1,19 +1,10 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { DESK, launch, openDevice } from "./support/device.js";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { DESK, openDevice } from "./support/device.js";
 import { show } from "./support/pages.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 /** Nobody presses Tab more often than this to get anywhere. */
 const MOST_TABS = 60;
@@ -44,7 +35,7 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
 }
 
 test("a case is started, described, undone and left with the keyboard alone", async () => {
-  const { page } = await openDevice(browser, shop.address, { size: DESK });
+  const { page } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await show(page, "/cases");
   await tabTo(page, /New case/);
   await page.keyboard.press("Enter");
@@ -61,11 +52,11 @@ test("a case is started, described, undone and left with the keyboard alone", as
   // The slower end first, once both are left.
   await tabTo(page, /Floor/);
   const [, id = ""] = /\/cases\/([^/]+)\//.exec(page.url()) ?? [];
-  await expect.poll(async () => (await shop.read(id)).complaint?.speedKmh, { timeout: 5000 }).toEqual([70, 90.5]);
+  await expect.poll(async () => (await at.shop.read(id)).complaint?.speedKmh, { timeout: 5000 }).toEqual([70, 90.5]);
   await page.keyboard.press("Control+z");
-  await expect.poll(async () => (await shop.read(id)).complaint?.speedKmh, { timeout: 5000 }).not.toEqual([70, 90.5]);
+  await expect.poll(async () => (await at.shop.read(id)).complaint?.speedKmh, { timeout: 5000 }).not.toEqual([70, 90.5]);
   await page.keyboard.press("Control+y");
-  await expect.poll(async () => (await shop.read(id)).complaint?.speedKmh, { timeout: 5000 }).toEqual([70, 90.5]);
+  await expect.poll(async () => (await at.shop.read(id)).complaint?.speedKmh, { timeout: 5000 }).toEqual([70, 90.5]);
   await page.keyboard.press("Space");
   await tabTo(page, /Settings|All cases/);
   await page.goto(`/cases/${id}/describe`);

@@ -1,20 +1,11 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { launch, openDevice, PHONE } from "./support/device.js";
+import type { Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { openDevice, PHONE } from "./support/device.js";
 import { pdfText } from "./support/pdf-text.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 /** The whole job, a tap as one and what is entered into one field as one. */
 const MOST_ACTIONS = 60;
@@ -99,7 +90,7 @@ const idOf = (page: Page): string => new URL(page.url()).pathname.split("/")[2] 
 /** What a gauge would show if every shaft now stood where it was foretold. */
 async function foretold(id: string): Promise<ReadonlyMap<string, number>> {
   for (let tries = 0; tries < 40; tries++) {
-    const last = (await shop.read(id)).corrections?.at(-1);
+    const last = (await at.shop.read(id)).corrections?.at(-1);
     const shafts = last?.state === "made" ? last.predicted[0]?.drivelines[0]?.shafts : undefined;
     if (shafts) return new Map(shafts.map((shaft) => [shaft.id, shaft.inclinationDeg?.value ?? Number.NaN]));
     await new Promise((resolve) => setTimeout(resolve, 250));
@@ -124,7 +115,7 @@ async function gaugedAfter(page: Page, person: Person): Promise<void> {
 }
 
 test("from the complaint to the proved report, by touch on a phone", async () => {
-  const { page, faults } = await openDevice(browser, shop.address, { size: PHONE });
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   page.setDefaultTimeout(15_000);
   const person = personAt(page);
   await page.goto("/cases");

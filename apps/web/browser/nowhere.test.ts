@@ -1,19 +1,9 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { accessibilityFaults, clippedTexts } from "./support/check-page.js";
-import { launch, openDevice } from "./support/device.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { openDevice } from "./support/device.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 const ADDRESSES = [
   ["/no-such-page", "en", "There is no such page", "All cases"],
@@ -22,7 +12,7 @@ const ADDRESSES = [
 ] as const;
 
 test.each(ADDRESSES)("%s (%s) says that nothing is there, and leads on to the cases", async (path, language, title, way) => {
-  const { page, context, faults } = await openDevice(browser, shop.address, { language });
+  const { page, context, faults } = await openDevice(at.browser, at.shop.address, { language });
   await page.goto(path);
   await page.getByRole("heading", { level: 1, name: title }).waitFor();
   expect(await accessibilityFaults(page)).toEqual([]);

@@ -1,26 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { installed, launch, openDevice } from "./support/device.js";
+import { expect, test } from "vitest";
+import { installed, openDevice } from "./support/device.js";
 import { STEPS, show } from "./support/pages.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 test("with the server gone every page opens, edits are kept over a restart of the app, and are sent on its return", async () => {
-  const { id } = await shop.add("corrected");
-  const { page, faults } = await openDevice(browser, shop.address);
+  const { id } = await at.shop.add("corrected");
+  const { page, faults } = await openDevice(at.browser, at.shop.address);
   await show(page, `/cases/${id}/describe`);
   await installed(page);
-  await shop.stop();
+  await at.shop.stop();
   await page.getByLabel("In one line").fill("Written without a network");
   await page.getByText(/1 case waits here/).waitFor();
   for (const step of STEPS) {
@@ -31,16 +21,16 @@ test("with the server gone every page opens, edits are kept over a restart of th
   await page.getByText("Written without a network").waitFor();
   await show(page, `/cases/${id}/describe`);
   expect(await page.getByLabel("In one line").inputValue()).toBe("Written without a network");
-  await shop.start();
+  await at.shop.start();
   await page.getByText(/1 case waits here/).waitFor({ state: "detached", timeout: 40_000 });
-  expect((await shop.read(id)).title).toBe("Written without a network");
+  expect((await at.shop.read(id)).title).toBe("Written without a network");
   await page.getByRole("button", { name: "Undo" }).click();
-  await expect.poll(async () => (await shop.read(id)).title, { timeout: 5000 }).not.toBe("Written without a network");
+  await expect.poll(async () => (await at.shop.read(id)).title, { timeout: 5000 }).not.toBe("Written without a network");
   expect(faults).toEqual([]);
 }, 120_000);
 
 test("a case that is started without a network is on the server after it", async () => {
-  const { page, context } = await openDevice(browser, shop.address);
+  const { page, context } = await openDevice(at.browser, at.shop.address);
   await show(page, "/cases");
   await installed(page);
   await page.reload();
@@ -51,5 +41,5 @@ test("a case that is started without a network is on the server after it", async
   await page.getByText(/1 case waits here/).waitFor();
   const [, id = ""] = /\/cases\/([^/]+)\//.exec(page.url()) ?? [];
   await context.setOffline(false);
-  await expect.poll(async () => (await shop.read(id)).title, { timeout: 15_000 }).toBe("Started in the yard");
+  await expect.poll(async () => (await at.shop.read(id)).title, { timeout: 15_000 }).toBe("Started in the yard");
 }, 60_000);

@@ -1,22 +1,16 @@
 import type { Case } from "@halfturn/casefile";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
 import { accessibilityFaults, clippedTexts, pseudoTranslate } from "./support/check-page.js";
-import { DESK, launch, openDevice, PHONE, THEMES } from "./support/device.js";
+import { DESK, openDevice, PHONE, THEMES } from "./support/device.js";
 import { asFile, madeUpDrive } from "./support/road-test.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
+const at = shopAndBrowser();
 let twoPiece: Case;
 
 beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-  twoPiece = await shop.add("two-piece");
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
+  twoPiece = await at.shop.add("two-piece");
 });
 
 const SHAFT = { part: "propeller-shaft", order: 1, amplitude: 1 } as const;
@@ -39,7 +33,7 @@ const gear = (page: Page, card: string, label: string) =>
     .getByText(label, { exact: true });
 
 test("a recording is opened on a phone, the right part is named, and the case keeps it", async () => {
-  const { page, faults } = await openDevice(browser, shop.address, { size: PHONE });
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   await openRecord(page, twoPiece.id);
   await page.locator("input[type=file]").setInputFiles(await asFile(madeUpDrive(twoPiece, { gear: "5", shakes: SHAFT }), "drive.csv"));
   await page.getByText("400 samples per second").waitFor();
@@ -65,9 +59,9 @@ test("a recording is opened on a phone, the right part is named, and the case ke
   await page.getByRole("button", { name: "Keep in the case" }).tap();
   await page.getByText("✓ Kept in the case").waitFor();
   await expect
-    .poll(async () => (await shop.read(twoPiece.id)).recordings, { timeout: 5000 })
+    .poll(async () => (await at.shop.read(twoPiece.id)).recordings, { timeout: 5000 })
     .toMatchObject([{ file: "drive.csv", gear: "5" }]);
-  expect((await shop.read(twoPiece.id)).recordings?.[0]?.heard).toMatchObject({
+  expect((await at.shop.read(twoPiece.id)).recordings?.[0]?.heard).toMatchObject({
     speedFrom: "speed_mps",
     gear: "5",
     verdict: { part: "propeller-shaft", order: 1 },
@@ -81,7 +75,7 @@ test("a recording is opened on a phone, the right part is named, and the case ke
 
 test("a stretch is chosen with the arrow keys, and the part is named of it alone", async () => {
   const document = twoPiece;
-  const { page } = await openDevice(browser, shop.address, { size: DESK });
+  const { page } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await openRecord(page, document.id);
   await page.locator("input[type=file]").setInputFiles(await asFile(madeUpDrive(document, { gear: "5", shakes: SHAFT }), "drive.csv"));
   await page.getByText("400 samples per second").waitFor();
@@ -96,8 +90,8 @@ test("a stretch is chosen with the arrow keys, and the part is named of it alone
 });
 
 test("without a recording three taps say what lies at a frequency", async () => {
-  const document = await shop.add("one-piece");
-  const { page } = await openDevice(browser, shop.address, { size: PHONE });
+  const document = await at.shop.add("one-piece");
+  const { page } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   await openRecord(page, document.id);
   await page.getByLabel("Felt at").fill("100");
   const turns = page.getByText("turns per second").nth(1);
@@ -109,8 +103,8 @@ test("without a recording three taps say what lies at a frequency", async () => 
 });
 
 test("a file is dropped on the page, and a long search is stopped and started again", async () => {
-  const document = await shop.add("three-piece");
-  const { page, faults } = await openDevice(browser, shop.address, { size: DESK });
+  const document = await at.shop.add("three-piece");
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await openRecord(page, document.id);
   const gearDriven = document.complaint?.gear ?? "1";
   const { name, mimeType, buffer } = await asFile(madeUpDrive(document, { gear: gearDriven, shakes: SHAFT, seconds: LONG_S }), "long.wav");
@@ -145,8 +139,8 @@ test("a file is dropped on the page, and a long search is stopped and started ag
 });
 
 test("what is no recording is refused in words, and nothing else is lost", async () => {
-  const document = await shop.add("corrected");
-  const { page, faults } = await openDevice(browser, shop.address, { size: PHONE, language: "es" });
+  const document = await at.shop.add("corrected");
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: PHONE, language: "es" });
   await page.goto(`/cases/${document.id}/record`);
   const input = page.locator("input[type=file]");
   await input.setInputFiles({ name: "foto.jpg", mimeType: "image/jpeg", buffer: Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16, 74, 70]) });

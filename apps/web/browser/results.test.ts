@@ -1,22 +1,14 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { accessibilityFaults } from "./support/check-page.js";
-import { DESK, type Device, launch, openDevice } from "./support/device.js";
+import { DESK, type Device, openDevice } from "./support/device.js";
 import { gaugedAfter } from "./support/gauged-after.js";
 import { pdfText } from "./support/pdf-text.js";
-import { openShop, type Shop } from "./support/shop.js";
+import type { Shop } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 const main = (page: Page) => page.locator("main");
 const whatIf = (page: Page) => page.getByText("Not measured.");
@@ -25,7 +17,7 @@ const equivalent = (page: Page) => main(page).locator("section", { hasText: "Exa
 /** Resolves when the server holds what the page shows. */
 async function held(id: string, is: (document: Awaited<ReturnType<Shop["read"]>>) => boolean) {
   for (let tries = 0; tries < 60; tries++) {
-    const document = await shop.read(id);
+    const document = await at.shop.read(id);
     if (is(document)) return document;
     await new Promise((resolve) => setTimeout(resolve, 250));
   }
@@ -34,7 +26,7 @@ async function held(id: string, is: (document: Awaited<ReturnType<Shop["read"]>>
 
 /** Saves a case as another device would. */
 async function saveElsewhere(document: Awaited<ReturnType<Shop["read"]>>): Promise<void> {
-  const place = `${shop.address}/api/cases/${document.id}`;
+  const place = `${at.shop.address}/api/cases/${document.id}`;
   const tag = (await fetch(place)).headers.get("etag") ?? "";
   const headers = { "content-type": "application/json", "if-match": tag, "x-halfturn-device": "desk" };
   const answer = await fetch(place, { method: "PUT", headers, body: JSON.stringify(document) });
@@ -90,7 +82,7 @@ async function corrected({ page }: Device, id: string): Promise<void> {
 
 async function proved({ page }: Device, id: string): Promise<void> {
   await page.getByText("Gauge again after the work").first().waitFor();
-  await saveElsewhere(gaugedAfter(await shop.read(id)));
+  await saveElsewhere(gaugedAfter(await at.shop.read(id)));
   await page.getByText("Every shaft stands as foretold, within the uncertainty of both.").waitFor();
   await page.getByText("Every number").click();
   expect(await page.getByRole("table").count()).toBe(2);
@@ -98,8 +90,8 @@ async function proved({ page }: Device, id: string): Promise<void> {
 }
 
 test("from the explanation over the chosen plan to the proof, and the report that says so", async () => {
-  const { id, title } = await shop.add("two-piece");
-  const device = await openDevice(browser, shop.address, { size: DESK });
+  const { id, title } = await at.shop.add("two-piece");
+  const device = await openDevice(at.browser, at.shop.address, { size: DESK });
   const { page } = device;
   await page.goto(`/cases/${id}/explain`);
   await explained(device);
@@ -122,11 +114,11 @@ test("from the explanation over the chosen plan to the proof, and the report tha
 });
 
 test("without a server the report is read, saved as a page and as the case, and the PDF says why it is not there", async () => {
-  const { id } = await shop.add("corrected");
-  const { page, faults } = await openDevice(browser, shop.address);
+  const { id } = await at.shop.add("corrected");
+  const { page, faults } = await openDevice(at.browser, at.shop.address);
   await page.goto(`/cases/${id}/report`);
   await page.getByRole("heading", { name: "Conclusion" }).waitFor();
-  await shop.stop();
+  await at.shop.stop();
   try {
     await page.getByRole("button", { name: "Download the PDF" }).click();
     await page.getByText(/cannot be reached\. Print works without it/).waitFor();
@@ -140,14 +132,14 @@ test("without a server the report is read, saved as a page and as the case, and 
     await page.getByRole("radio", { name: "Español" }).check({ force: true });
     await page.getByRole("heading", { name: "Conclusión" }).waitFor();
   } finally {
-    await shop.start();
+    await at.shop.start();
   }
   expect(faults).toEqual([]);
 });
 
 test("a stop finding holds back verdicts and plans until a person takes it on, and that is on record", async () => {
-  const { id } = await shop.add("three-piece");
-  const { page, faults } = await openDevice(browser, shop.address, { theme: "dark" });
+  const { id } = await at.shop.add("three-piece");
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { theme: "dark" });
   await page.goto(`/cases/${id}/correct`);
   await page.getByRole("button", { name: "Axle wedges" }).click();
   const refused = page.locator("div", { has: page.getByRole("heading", { name: "No plan can be made yet" }) }).last();

@@ -1,25 +1,18 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { clippedTexts, pseudoTranslate } from "./support/check-page.js";
-import { launch, openDevice } from "./support/device.js";
+import { openDevice } from "./support/device.js";
 import { pathsOf, show } from "./support/pages.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
+const at = shopAndBrowser();
 let id: string;
 
 beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-  ({ id } = await shop.add("corrected"));
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
+  ({ id } = await at.shop.add("corrected"));
 });
 
 test("a text that is cut off, or wider than the phone, is seen", async () => {
-  const { page, context } = await openDevice(browser, shop.address);
+  const { page, context } = await openDevice(at.browser, at.shop.address);
   await show(page, "/settings");
   expect(await clippedTexts(page)).toEqual([]);
   await page.evaluate(() => {
@@ -41,7 +34,7 @@ test(
   async () => {
     const found: string[] = [];
     for (const language of ["en", "es"] as const) {
-      const { page, context } = await openDevice(browser, shop.address, { language });
+      const { page, context } = await openDevice(at.browser, at.shop.address, { language });
       for (const path of pathsOf(id)) {
         await show(page, path);
         found.push(...(await clippedTexts(page)).map((text) => `${language} ${path}: ${text}`));

@@ -1,18 +1,9 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { DESK, launch, openDevice } from "./support/device.js";
-import { openShop, type Shop } from "./support/shop.js";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { DESK, openDevice } from "./support/device.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
-
-beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
-});
+const at = shopAndBrowser();
 
 /** As the server and the design promise. */
 const LIVE_MS = 2000;
@@ -21,8 +12,11 @@ const titleField = (page: Page) => page.getByLabel("In one line");
 const vehicleField = (page: Page) => page.getByLabel("Vehicle", { exact: true });
 
 async function twoDevices(example: string) {
-  const { id } = await shop.add(example);
-  const [phone, desk] = await Promise.all([openDevice(browser, shop.address), openDevice(browser, shop.address, { size: DESK })]);
+  const { id } = await at.shop.add(example);
+  const [phone, desk] = await Promise.all([
+    openDevice(at.browser, at.shop.address),
+    openDevice(at.browser, at.shop.address, { size: DESK }),
+  ]);
   for (const { page } of [phone, desk]) {
     await page.goto(`/cases/${id}/describe`);
     await titleField(page).waitFor();
@@ -45,7 +39,7 @@ test("what one device changes, the other shows within two seconds, and both edit
   expect(performance.now() - typed).toBeLessThan(LIVE_MS);
   await vehicleField(desk.page).fill("Changed at the desk");
   await shows(phone.page, "vehicle", "Changed at the desk", LIVE_MS);
-  expect(await shop.read(id)).toMatchObject({ title: "Changed on the phone", vehicle: { label: "Changed at the desk" } });
+  expect(await at.shop.read(id)).toMatchObject({ title: "Changed on the phone", vehicle: { label: "Changed at the desk" } });
   expect([...phone.faults, ...desk.faults]).toEqual([]);
 });
 
@@ -57,12 +51,12 @@ test("where both changed one field, a sheet shows both, and the choice is the ca
   await desk.page.waitForTimeout(1500);
   await phone.context.setOffline(false);
   await phone.page.getByText("One field was changed here and on another device.").waitFor();
-  expect((await shop.read(id)).title).toBe("Said at the desk");
+  expect((await at.shop.read(id)).title).toBe("Said at the desk");
   await phone.page.getByRole("button", { name: "Choose" }).click();
   const sheet = phone.page.getByRole("dialog");
   await sheet.getByText("Said at the desk").waitFor();
   await sheet.getByRole("button", { name: /Said under the vehicle/ }).click();
   await shows(desk.page, "title", "Said under the vehicle");
-  expect((await shop.read(id)).title).toBe("Said under the vehicle");
+  expect((await at.shop.read(id)).title).toBe("Said under the vehicle");
   expect(await phone.page.getByRole("dialog").count()).toBe(0);
 });

@@ -1,23 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { DESK, launch, openDevice } from "./support/device.js";
+import { beforeAll, expect, test } from "vitest";
+import { DESK, openDevice } from "./support/device.js";
 import { pathsOf, show } from "./support/pages.js";
-import { openShop, type Shop } from "./support/shop.js";
+import { shopAndBrowser } from "./support/shop-and-browser.js";
 
-let shop: Shop;
-let browser: Browser;
+const at = shopAndBrowser();
 let id: string;
 let own: readonly string[];
 
 beforeAll(async () => {
-  [shop, browser] = await Promise.all([openShop(), launch()]);
-  const document = await shop.add("corrected");
+  const document = await at.shop.add("corrected");
   ({ id } = document);
   own = textsOf(document);
-});
-afterAll(async () => {
-  await browser?.close();
-  await shop?.remove();
 });
 
 function textsOf(value: unknown): readonly string[] {
@@ -37,7 +30,7 @@ test(
     const metric: string[] = [];
     let us = 0;
     for (const language of ["en", "es"] as const) {
-      const { page, context } = await openDevice(browser, shop.address, { units: "us", language, size: DESK });
+      const { page, context } = await openDevice(at.browser, at.shop.address, { units: "us", language, size: DESK });
       for (const path of pathsOf(id)) {
         await show(page, path);
         // Whatever is folded away is read as well.

@@ -1,13 +1,9 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { once } from "node:events";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { pathToFileURL } from "node:url";
+import { addressOf, end, serve } from "./server-process.js";
 import { WEB } from "./shop.js";
-
-const PROGRAM = process.env.HALFTURN_PROGRAM ?? fileURLToPath(new URL("../../../cli/dist/halfturn.js", import.meta.url));
-const START_MS = 20_000;
 
 /** A shop that lets devices of the network in, and whose clock can be put forward. */
 export interface LanShop {
@@ -35,22 +31,8 @@ export async function openLanShop(): Promise<LanShop> {
        static now = now;
      };`,
   );
-  const args = [
-    "--import",
-    pathToFileURL(clock).href,
-    PROGRAM,
-    "serve",
-    "--lan",
-    "--port",
-    "0",
-    "--data",
-    folder,
-    "--web",
-    WEB,
-    "--no-demo",
-  ];
-  const child = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "ignore"] });
-  const home = await printed(child);
+  const child = serve(["--lan", "--port", "0", "--data", folder, "--web", WEB, "--no-demo"], ["--import", pathToFileURL(clock).href]);
+  const home = await addressOf(child);
   const { addresses } = (await (await fetch(`${home}/api/pairing`)).json()) as { readonly addresses: readonly string[] };
   const [network] = addresses;
   if (network === undefined) throw new Error("this machine has no address in a network, so no device can be let in");
@@ -59,24 +41,8 @@ export async function openLanShop(): Promise<LanShop> {
     network,
     putForward: (ms) => writeFileSync(offset, String(Number(readFileSync(offset, "utf8")) + ms)),
     remove: async () => {
-      const ended = once(child, "exit");
-      child.kill("SIGTERM");
-      await ended;
+      await end(child);
       rmSync(folder, { recursive: true, force: true });
     },
   };
-}
-
-/** The address that the server prints once it listens. */
-async function printed(child: ChildProcess): Promise<string> {
-  return new Promise((resolve, reject) => {
-    let text = "";
-    child.stdout?.on("data", (part: Buffer) => {
-      text += part.toString();
-      const [found] = /http:\/\/localhost:\d+/.exec(text) ?? [];
-      if (found !== undefined) resolve(found);
-    });
-    child.once("exit", (code) => reject(new Error(`the server ended with ${code} before it listened`)));
-    setTimeout(() => reject(new Error("the server did not listen in time")), START_MS).unref();
-  });
 }

@@ -1,16 +1,14 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { once } from "node:events";
+import type { ChildProcess } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Case } from "@halfturn/casefile";
+import { addressOf, end, serve } from "./server-process.js";
 
-/** What is tested: the program and the app that were built here, or others (an installed one). */
-const PROGRAM = process.env.HALFTURN_PROGRAM ?? fileURLToPath(new URL("../../../cli/dist/halfturn.js", import.meta.url));
+/** The app that is tested: the one that was built here, or another. */
 export const WEB = process.env.HALFTURN_WEB ?? fileURLToPath(new URL("../../dist", import.meta.url));
 const EXAMPLES = new URL("../../../../packages/casefile/examples/", import.meta.url);
-const START_MS = 20_000;
 
 /** A shop's server of one's own, with an empty store. */
 export interface Shop {
@@ -41,15 +39,11 @@ export async function openShop({ web = WEB, demo = false }: ShopSettings = {}): 
   let address = "";
   const start = async (): Promise<void> => {
     const port = address === "" ? "0" : new URL(address).port;
-    const args = [PROGRAM, "serve", "--port", port, "--data", folder, "--web", web, ...(demo ? [] : ["--no-demo"])];
-    child = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "ignore"] });
+    child = serve(["--port", port, "--data", folder, "--web", web, ...(demo ? [] : ["--no-demo"])]);
     address = await addressOf(child);
   };
   const stop = async (): Promise<void> => {
-    if (!child || child.exitCode !== null) return;
-    const ended = once(child, "exit");
-    child.kill("SIGTERM");
-    await ended;
+    if (child && child.exitCode === null) await end(child);
   };
   await start();
   return {
@@ -70,19 +64,4 @@ export async function openShop({ web = WEB, demo = false }: ShopSettings = {}): 
       rmSync(folder, { recursive: true, force: true });
     },
   };
-}
-
-/** What the server prints when it listens. */
-async function addressOf(child: ChildProcess): Promise<string> {
-  const printed = new Promise<string>((resolve, reject) => {
-    let text = "";
-    child.stdout?.on("data", (part: Buffer) => {
-      text += part.toString();
-      const [found] = /http:\/\/localhost:\d+/.exec(text) ?? [];
-      if (found !== undefined) resolve(found);
-    });
-    child.once("exit", (code) => reject(new Error(`the server ended with ${code} before it listened`)));
-    setTimeout(() => reject(new Error("the server did not listen in time")), START_MS).unref();
-  });
-  return printed;
 }
