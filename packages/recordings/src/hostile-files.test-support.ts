@@ -7,7 +7,7 @@ import { openRecording } from "./open-recording.js";
 import type { Recording } from "./recording.js";
 import { accel, bytesOf } from "./recording-contract.test-support.js";
 import type { RecordingResult } from "./recording-result.js";
-import { evenChannel } from "./timing/even-channel.js";
+import { evenChannel } from "./timing/even-channel.test-support.js";
 import { slowChannel } from "./timing/slow-channel.js";
 
 /** Sound files of a format that hostile ones are made from. */

@@ -4,7 +4,7 @@ import { writeCsv } from "../csv/write-csv.js";
 import { memoryRecording } from "../memory-recording.js";
 import { openRecording } from "../open-recording.js";
 import { bytesOf, readAll } from "../recording-contract.test-support.js";
-import { hearablePlaces } from "../road-test/heard-channels.js";
+import { hearablePlaces } from "../road-test/hearable-places.js";
 import { speedPlaces } from "../road-test/recorded-speed.js";
 import { writeUff } from "../uff/write-uff.js";
 import { columnName } from "./column-name.js";

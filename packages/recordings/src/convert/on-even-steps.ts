@@ -4,8 +4,8 @@ import { type LongWork, type PausedWork, partOfWork } from "@halfturn/engine/unc
 import { channelPlaces } from "../find-channel.js";
 import type { Block, Channel, Recording, Selection } from "../recording.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
-import { covers } from "../road-test/on-one-clock.js";
 import { evenReaders, longestReader } from "../timing/even-readers.js";
+import { covers } from "../timing/same-moments.js";
 import type { SpoolRoom } from "../timing/sample-spool.js";
 
 /** A recording of one track on an even clock, and what had to be done for it. */

@@ -2,7 +2,9 @@ import { expect, test } from "vitest";
 import { channelPlaces } from "../find-channel.js";
 import { memoryRecording } from "../memory-recording.js";
 import type { Channel } from "../recording.js";
-import { hearablePlaces, heardChannels, recordedChannel } from "./heard-channels.js";
+import { MEMORY } from "../timing/sample-spool.js";
+import { hearablePlaces } from "./hearable-places.js";
+import { heardReaders } from "./heard-readers.js";
 import { recordedSpeed, speedPlaces } from "./recorded-speed.js";
 
 const RATE = 100;
@@ -43,20 +45,22 @@ test("accelerations go before a sound, and one on another clock is left out alou
   const wanted = hearablePlaces(recording);
   expect(wanted.map((one) => one.channel.id)).toEqual(["accel_x", "accel_z", "accel_far"]);
   const shares: number[] = [];
-  const read = await heardChannels(recording, wanted, { onProgress: (share) => shares.push(share) });
+  const read = await heardReaders(recording, wanted, MEMORY, { onProgress: (share) => shares.push(share) });
   if (!read.ok) throw new Error(read.code);
   expect(read.value.heard.map((one) => one.place.channel.id)).toEqual(["accel_x", "accel_z"]);
   expect(read.value.findings.map(({ code, path }) => [code, path])).toEqual([["recording.channel-left-out", "accel_far"]]);
   expect(shares.at(-1)).toBe(1);
   expect(shares).toEqual(shares.toSorted((a, b) => a - b));
-  expect(read.value.heard.map(recordedChannel).map(({ quantity, samples }) => [quantity, samples.rate, samples.length])).toEqual([
-    ["acceleration", RATE, COUNT],
-    ["acceleration", RATE, COUNT],
-  ]);
+  expect(read.value.heard.map(({ recorded }) => recorded).map(({ quantity, samples }) => [quantity, samples.rate, samples.length])).toEqual(
+    [
+      ["acceleration", RATE, COUNT],
+      ["acceleration", RATE, COUNT],
+    ],
+  );
 });
 
 test("what is no vibration is refused by name", async () => {
-  const read = await heardChannels(recording, [place("hall")]);
+  const read = await heardReaders(recording, [place("hall")], MEMORY);
   expect(read).toMatchObject({ ok: false, code: "recording.unit-of-another-kind", params: { channel: "hall" } });
 });
 

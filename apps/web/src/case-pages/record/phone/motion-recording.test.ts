@@ -1,4 +1,4 @@
-import { evenChannel, findChannel, memorySource, openRecording, slowChannel, writeCsv } from "@halfturn/recordings";
+import { findChannel, heardReaders, MEMORY, memorySource, openRecording, slowChannel, writeCsv } from "@halfturn/recordings";
 import { expect, test } from "vitest";
 import { liveRate, motionRecording } from "./motion-recording.js";
 
@@ -32,12 +32,12 @@ test("a take becomes a file that tells its true rate, its axes and the speed", a
   const speed = findChannel(opened.value, "speed");
   if (!place.ok || !speed.ok) throw new Error("a channel is missing");
   expect(place.value.channel.quantity).toBe("acceleration");
-  const even = await evenChannel(opened.value, place.value.track, place.value.index);
-  if (!even.ok) throw new Error(even.code);
+  const read = await heardReaders(opened.value, [place.value], MEMORY);
+  if (!read.ok) throw new Error(read.code);
   // 0.1 % of the rate moves no order by more than a line.
-  expect(Math.abs(even.value.rate / RATE - 1)).toBeLessThan(0.001);
-  const read = await slowChannel(opened.value, speed.value.track, speed.value.index);
-  expect(read.ok && [...read.value.values]).toEqual([20, 21, 22]);
+  expect(Math.abs((read.value.heard[0]?.even.rate ?? 0) / RATE - 1)).toBeLessThan(0.001);
+  const speeds = await slowChannel(opened.value, speed.value.track, speed.value.index);
+  expect(speeds.ok && [...speeds.value.values]).toEqual([20, 21, 22]);
 });
 
 test("without a receiver there is no speed", () => {

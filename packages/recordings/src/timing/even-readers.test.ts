@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type MemoryTrack, memoryRecording } from "../memory-recording.js";
 import { accel } from "../recording-contract.test-support.js";
-import { type EvenChannel, evenChannel } from "./even-channel.js";
+import { type EvenChannel, evenChannel } from "./even-channel.test-support.js";
 import { slowChannel } from "./slow-channel.js";
 
 const stamped = (times: readonly number[], values: readonly number[]): MemoryTrack => ({
@@ -37,7 +37,7 @@ const FILLED = 4e-3;
 /** Least squares over stamps that are doubles. */
 const ROUNDING = 1e-9;
 
-describe("evenChannel", () => {
+describe("a channel on even steps", () => {
   it("leaves an even clock alone", async () => {
     const samples = Float64Array.from(even(100), tone);
     const track: MemoryTrack = {
