@@ -19,6 +19,12 @@ async function lookAway(page: Page): Promise<void> {
   await page.waitForURL(/\/describe$/);
 }
 
+/** A case in which nothing was noted yet. */
+async function begin(id: string): Promise<void> {
+  const body = JSON.stringify(newCase({ id, title: id, layout: "one-piece", createdAt: "2026-05-04T07:30:00Z" }));
+  await fetch(`${at.shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
+}
+
 async function describe(example: string, size: typeof PHONE | typeof DESK = DESK) {
   const document = await at.shop.add(example);
   const device = await openDevice(at.browser, at.shop.address, { size });
@@ -75,6 +81,39 @@ test("a value from another device counts, and what was typed stands beside it un
   expect(await length(page).inputValue()).toBe("1202");
 });
 
+test("what is half typed for a gear stays with that gear when it is renamed and another is removed, and goes with a row that is removed", async () => {
+  await begin("rows");
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: DESK });
+  await page.goto("/cases/rows/describe");
+  const numbers = page.locator("main section").filter({ has: page.locator("h2", { hasText: "Numbers of the vehicle" }) });
+  const fold = (title: string) => numbers.locator("details").filter({ has: page.locator("> summary", { hasText: title }) });
+  await open(page, "Gears and slip");
+  const gears = fold("Gears and slip");
+  for (const _ of [1, 2]) await gears.getByRole("button", { name: "Add a gear" }).click();
+  const [names, ratios] = [gears.getByLabel("Gear", { exact: true }), gears.getByLabel("Ratio")];
+  const last = (await names.count()) - 1;
+  await ratios.nth(last).fill("3.5x");
+  await names.nth(last).fill("low");
+  await gears
+    .getByRole("button", { name: /^Take out gear/ })
+    .nth(last - 1)
+    .click();
+  await expect.poll(() => names.count()).toBe(last);
+  expect([await names.nth(last - 1).inputValue(), await ratios.nth(last - 1).inputValue()]).toEqual(["low", "3.5x"]);
+  await page.reload();
+  await open(page, "Gears and slip");
+  expect([await names.nth(last - 1).inputValue(), await ratios.nth(last - 1).inputValue()]).toEqual(["low", "3.5x"]);
+  await open(page, "What the engine drives");
+  const driven = fold("What the engine drives");
+  const add = driven.getByRole("button", { name: "Add an accessory" });
+  await add.click();
+  await driven.getByLabel("Ratio").fill("2x");
+  await driven.getByRole("button", { name: /^Take out/ }).click();
+  await add.click();
+  expect(await driven.getByLabel("Ratio").inputValue()).toBe("1");
+  expect(faults).toEqual([]);
+});
+
 test("an undo takes what was typed after it as well", async () => {
   const { page, before } = await describe("one-piece");
   await length(page).fill("1499");
@@ -124,8 +163,7 @@ const button = (page: Page, name: string) => page.getByRole("button", { name, ex
 const readout = (page: Page) => page.getByLabel("Reading in degrees");
 
 test("a reading half typed under the vehicle is there after a look at another page and a reload, and goes once it is kept", async () => {
-  const body = JSON.stringify(newCase({ id: "under-it", title: "Under it", layout: "one-piece", createdAt: "2026-05-04T07:30:00Z" }));
-  await fetch(`${at.shop.address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
+  await begin("under-it");
   const { page, faults } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   const read = async () => (await at.shop.read("under-it")).gauging?.[0]?.readings.map(({ deg }) => deg);
   await page.goto("/cases/under-it/gauge");

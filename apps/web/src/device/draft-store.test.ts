@@ -6,6 +6,10 @@ function storageOf(texts: Map<string, string>): DraftStorage {
     getItem: (key) => texts.get(key) ?? null,
     setItem: (key, text) => void texts.set(key, text),
     removeItem: (key) => void texts.delete(key),
+    key: (index) => [...texts.keys()][index] ?? null,
+    get length() {
+      return texts.size;
+    },
   };
 }
 
@@ -51,4 +55,17 @@ test("a full storage keeps no older text instead of the newest", () => {
 test("what another version wrote, or nobody, does no harm", () => {
   const texts = new Map([["halfturn-draft:k", "{not json"]]);
   expect(newDraftStore(() => storageOf(texts)).read("k")).toBeNull();
+});
+
+test("what is half typed in a row goes with the row, also after a reload, and leaves its neighbours alone", () => {
+  const texts = new Map([["somebody-elses", "1"]]);
+  const before = newDraftStore(() => storageOf(texts));
+  before.write("gear 1/ratio", "4x");
+  before.write("gear 10/ratio", "1x");
+  const store = newDraftStore(() => storageOf(texts));
+  store.move("gear 1", "gear low");
+  expect([store.read("gear 1/ratio"), store.read("gear low/ratio"), store.read("gear 10/ratio")]).toEqual([null, "4x", "1x"]);
+  store.move("gear low", null);
+  expect([store.read("gear low/ratio"), store.read("gear 10/ratio")]).toEqual([null, "1x"]);
+  expect([...texts.keys()]).toEqual(["somebody-elses", "halfturn-draft:gear 10/ratio"]);
 });

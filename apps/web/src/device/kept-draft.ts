@@ -36,12 +36,18 @@ export function useKeptDraft<Draft>(
 }
 
 /** The drafts below one part of the page, for what keeps them outside of what is drawn. */
-export function useDraftsOf(part: string): DraftStore {
+export function useDraftsOf(part: string): Pick<DraftStore, "read" | "write"> {
   const place = useContext(DraftPlace);
   return {
     read: (key) => drafts.read(`${place}/${part}/${key}`),
     write: (key, draft) => drafts.write(`${place}/${part}/${key}`, draft),
   };
+}
+
+/** What is half typed in a row of a list goes with it: to its new part where it is called otherwise by now, and away (null) where the row is taken out. */
+export function useMoveDrafts(): (from: string, to: string | null) => void {
+  const place = useContext(DraftPlace);
+  return (from, to) => drafts.move(`${place}/${from}`, to === null ? null : `${place}/${to}`);
 }
 
 /** Whether a value from a storage has these keys; what they hold is for the caller to look at. */

@@ -1,6 +1,9 @@
 import type { CaseVehicle } from "@halfturn/casefile";
+import { itemKeys } from "@halfturn/exchange";
 import { Button } from "../../controls/button.js";
 import { Icon } from "../../controls/icon.js";
+import { DraftScope } from "../../device/draft-scope.js";
+import { useMoveDrafts } from "../../device/kept-draft.js";
 import { MeasureField } from "../../measure/measure-field.js";
 import { fieldNames } from "../../words/field-names.js";
 import { useWords } from "../../words/use-words.js";
@@ -12,6 +15,9 @@ import { fieldHelp } from "./words/field-help.js";
 
 type Gear = NonNullable<CaseVehicle["gears"]>[number];
 
+/** The places of what is half typed for each: its name is what tells a gear from the others, as between two devices. */
+const partsOf = (gears: readonly Gear[]): readonly string[] => itemKeys("gears", gears).map((key) => `gear ${encodeURIComponent(key)}`);
+
 export interface GearListProps {
   readonly gears: readonly Gear[];
   readonly onChange: (gears: readonly Gear[]) => void;
@@ -22,7 +28,18 @@ export function GearList({ gears, onChange }: GearListProps) {
   const words = useWords(describeWords);
   const names = useWords(fieldNames);
   const help = useWords(fieldHelp);
-  const withGear = (index: number, gear: Gear) => onChange(gears.map((one, k) => (k === index ? gear : one)));
+  const moveDrafts = useMoveDrafts();
+  const parts = partsOf(gears);
+  const withGear = (index: number, gear: Gear) => {
+    const next = gears.map((one, k) => (k === index ? gear : one));
+    const to = partsOf(next)[index] ?? null;
+    if (to !== parts[index]) moveDrafts(parts[index] ?? "", to);
+    onChange(next);
+  };
+  const remove = (index: number) => {
+    moveDrafts(parts[index] ?? "", null);
+    onChange(gears.filter((_, k) => k !== index));
+  };
   const nextName = () => {
     let number = gears.length + 1;
     while (gears.some(({ label }) => label === String(number))) number += 1;
@@ -35,24 +52,27 @@ export function GearList({ gears, onChange }: GearListProps) {
         // A gear has no id: what it is called changes while it is typed.
         // biome-ignore lint/suspicious/noArrayIndexKey: the place is the identity here
         <div key={index} className={styles.gear}>
-          <NameEntry
-            part={`gear ${index} name`}
-            label={words.gearName}
-            value={gear.label}
-            taken={gears.flatMap(({ label }, k) => (k === index ? [] : [label]))}
-            onChange={(label) => withGear(index, { ...gear, label })}
-          />
-          <MeasureField
-            part={`gear ${index}`}
-            label={names.ratio}
-            measure="number"
-            bounds={BOUNDS.ratio}
-            value={gear.ratio}
-            onChange={(ratio) => {
-              if (ratio !== null) withGear(index, { ...gear, ratio });
-            }}
-          />
-          <Button kind="quiet" label={words.removeGear(gear.label)} onPress={() => onChange(gears.filter((_, k) => k !== index))}>
+          <DraftScope part={parts[index] ?? ""}>
+            <NameEntry
+              part="name"
+              label={words.gearName}
+              value={gear.label}
+              taken={gears.flatMap(({ label }, k) => (k === index ? [] : [label]))}
+              onChange={(label) => withGear(index, { ...gear, label })}
+            />
+            <MeasureField
+              key={parts[index]}
+              part="ratio"
+              label={names.ratio}
+              measure="number"
+              bounds={BOUNDS.ratio}
+              value={gear.ratio}
+              onChange={(ratio) => {
+                if (ratio !== null) withGear(index, { ...gear, ratio });
+              }}
+            />
+          </DraftScope>
+          <Button kind="quiet" label={words.removeGear(gear.label)} onPress={() => remove(index)}>
             <Icon name="close" />
           </Button>
         </div>

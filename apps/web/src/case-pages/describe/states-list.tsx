@@ -7,6 +7,7 @@ import { Fold } from "../../controls/fold.js";
 import { Icon } from "../../controls/icon.js";
 import { TextEntry } from "../../controls/text-entry.js";
 import { DraftScope } from "../../device/draft-scope.js";
+import { useMoveDrafts } from "../../device/kept-draft.js";
 import { DirectedField } from "../../measure/directed-field.js";
 import { fieldNames } from "../../words/field-names.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
@@ -74,16 +75,21 @@ const StateFold = memo(({ state, drivelines, isOpen, edit }: StateFoldProps) => 
   const name = label || (id === AS_GAUGED ? words.asGauged : id);
   const change = (changes: Changes<CaseState>): void =>
     edit(editStates((before) => before.map((one) => (one.id === id ? changed<CaseState>(one, changes) : one))));
-  const remove = (): void =>
+  const part = `state ${id}`;
+  const moveDrafts = useMoveDrafts();
+  const remove = (): void => {
+    // The next one may get the same id.
+    moveDrafts(part, null);
     edit(
       editStates((before) => {
         const left = before.filter((one) => one.id !== id);
         return left.some((one) => one.id !== AS_GAUGED) ? left : [];
       }),
     );
+  };
   return (
     <Fold title={name} open={isOpen}>
-      <DraftScope part={`state ${id}`}>
+      <DraftScope part={part}>
         <StateFields drivelines={drivelines} state={state} onChange={change} />
         <Button kind="danger" onPress={remove}>
           {words.removeState(name)}

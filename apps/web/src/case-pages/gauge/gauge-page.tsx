@@ -4,6 +4,7 @@ import type { CasePageProps } from "../case-page.js";
 import { gaugedSince } from "../correct/plan-ground.js";
 import { tiltAvailability } from "./entry/use-tilt.js";
 import styles from "./gauge-page.module.css";
+import { gaugingPart } from "./model/gauging-part.js";
 import { withGauging, withNewGauging } from "./model/keep-reading.js";
 import { OtherGaugings } from "./other-gaugings.js";
 import { ReadingDesk } from "./reading-desk.js";
@@ -67,13 +68,15 @@ export function GaugePage({ document, edit, calculation, settings }: CasePagePro
       </FromTop>
     );
   }
+  const part = gaugingPart(document, index);
   return (
     <FromTop view={`readings ${index}`}>
       <ReadingDesk
-        key={index}
+        key={part}
         document={document}
         driveline={driveline}
         index={index}
+        part={part}
         gauging={gauging}
         editGauging={editGauging}
         analysed={calculation.analysed?.find((result) => result.gauging === index) ?? null}

@@ -25,6 +25,8 @@ export interface ReadingDeskProps {
   /** Its place in `gauging`. */
   readonly index: number;
   readonly gauging: CaseGauging;
+  /** The place of what is half typed for this gauging. */
+  readonly part: string;
   readonly editGauging: (change: (gauging: CaseGauging) => CaseGauging) => void;
   /** null where the result is of another gauging, or on its way. */
   readonly analysed: AnalysedDriveline | null;
@@ -36,12 +38,12 @@ export interface ReadingDeskProps {
 
 /** Where readings are taken one by one, and what they say stands beside them. */
 export function ReadingDesk(props: ReadingDeskProps) {
-  const { document, index, gauging, editGauging, analysed, busy, settings, startSide, onSetUp } = props;
+  const { document, index, part, gauging, editGauging, analysed, busy, settings, startSide, onSetUp } = props;
   const words = useWords(gaugeWords);
   const catalogue = catalogueOf(useLanguage());
   const driveline = document.drivelines[props.driveline] as Case["drivelines"][number];
   const nameOf = namesOf(document, props.driveline, catalogue);
-  const standing = useStanding({ driveline, gauging, editGauging, startSide });
+  const standing = useStanding({ driveline, gauging, part, editGauging, startSide });
   const [left, setLeft] = useState<readonly string[]>([]);
   const [folded, setFolded] = useState<string | null>(null);
   const { place, steps, step } = standing;
@@ -78,7 +80,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
   const [isSeen] = useState(() => areAllSeen(document, driveline, index));
   const yokes =
     step === null ? (
-      <YokesCard document={document} driveline={props.driveline} index={index} nameOf={nameOf} editGauging={editGauging} />
+      <YokesCard document={document} driveline={props.driveline} index={index} part={part} nameOf={nameOf} editGauging={editGauging} />
     ) : null;
   // Whoever has read enough sees the way on without looking for it.
   const isDone = step === null && !slip;

@@ -47,7 +47,7 @@ export function StepPanel(props: StepPanelProps) {
 
 function TapePanel({ standing, nameOf, units, step }: StepPanelProps & { readonly step: TapeStep }) {
   const words = useWords(gaugeWords);
-  const { driveline, gauging, editGauging, goOn } = standing;
+  const { driveline, gauging, part, editGauging, goOn } = standing;
   const last = takenAt(step, gauging).at(-1) ?? null;
   return (
     <>
@@ -55,6 +55,7 @@ function TapePanel({ standing, nameOf, units, step }: StepPanelProps & { readonl
         step={step}
         driveline={driveline}
         gauging={gauging}
+        part={part}
         nameOf={nameOf}
         units={units}
         onKeep={(heading) => {

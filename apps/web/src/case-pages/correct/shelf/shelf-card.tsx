@@ -6,6 +6,7 @@ import { Card } from "../../../controls/card.js";
 import { Choice } from "../../../controls/choice.js";
 import { Fold } from "../../../controls/fold.js";
 import { DraftScope } from "../../../device/draft-scope.js";
+import { useMoveDrafts } from "../../../device/kept-draft.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { AdjusterForm } from "./adjuster-form.js";
 import { type AdjusterKind, freeId, kindsFor, newAdjuster, usualParts } from "./new-adjuster.js";
@@ -16,6 +17,8 @@ export interface ShelfCardProps {
   readonly document: Case;
   readonly edit: (change: (document: Case) => Case) => void;
 }
+
+const partOf = (id: string): string => `part ${id}`;
 
 /** What could be fitted or moved: to be added to, put right and taken off. */
 export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
@@ -36,6 +39,12 @@ export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
       ...before,
       adjusters: (before.adjusters ?? []).flatMap((adjuster) => (adjuster.id === id ? (to ?? []) : adjuster)),
     }));
+  const moveDrafts = useMoveDrafts();
+  const remove = (id: string) => {
+    // The next one of its kind may get the same id.
+    moveDrafts(partOf(id), null);
+    change(id, null);
+  };
   const add = (kind: AdjusterKind) => {
     if (!driveline) return;
     const id = freeId(kind, adjusters);
@@ -77,12 +86,12 @@ export const ShelfCard = ({ document, edit }: ShelfCardProps) => {
               </span>
             }
           >
-            <DraftScope part={`part ${adjuster.id}`}>
+            <DraftScope part={partOf(adjuster.id)}>
               <AdjusterForm
                 document={document}
                 adjuster={adjuster}
                 onChange={(to) => change(adjuster.id, to)}
-                onRemove={() => change(adjuster.id, null)}
+                onRemove={() => remove(adjuster.id)}
               />
             </DraftScope>
           </Fold>

@@ -35,7 +35,7 @@ export interface Drafts {
 }
 
 /** `kept` outlasts the page; what it holds counts where it still fits what was read meanwhile. */
-export function newDrafts(kept: DraftStore, fits: (step: string, draft: Draft) => boolean): Drafts {
+export function newDrafts(kept: Pick<DraftStore, "read" | "write">, fits: (step: string, draft: Draft) => boolean): Drafts {
   const held = new Map<string, Draft>();
   const listeners = new Set<() => void>();
   return {

@@ -20,6 +20,8 @@ export interface TapeEntryProps {
   readonly step: TapeStep;
   readonly driveline: CaseDriveline;
   readonly gauging: CaseGauging;
+  /** The place of what is half typed for this gauging. */
+  readonly part: string;
   readonly nameOf: NameOf;
   readonly units: Units;
   readonly onKeep: (heading: CaseHeading) => void;
@@ -38,7 +40,7 @@ const isTyped = (value: unknown): value is Typed =>
   (value.toward === null || value.toward === "left" || value.toward === "right");
 
 /** How far a shaft runs to one side, by tape: the offset of its driven end, over a length. A shaft has one; measuring it again replaces it. */
-export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: TapeEntryProps) {
+export function TapeEntry({ step, driveline, gauging, part, nameOf, units, onKeep }: TapeEntryProps) {
   const words = useWords(gaugeWords);
   const { numbers } = catalogueOf(useLanguage());
   const lineId = useId();
@@ -46,9 +48,8 @@ export function TapeEntry({ step, driveline, gauging, nameOf, units, onKeep }: T
   const before = gauging.headings?.findLast(({ of }) => of === step.shaft);
   const usualMm = before && "lateralMm" in before ? before.overMm : undefined;
   const lengthMm = usualMm ?? driveline.sections.find(({ id }) => id === step.shaft)?.lengthMm;
-  const of = `${gauging.driveline} ${gauging.stage} ${gauging.takenAt ?? ""}`;
   // A bare number means something else in other units: what was typed in these waits for them.
-  const [typed, keepTyped] = useKeptDraft(`${of} tape ${step.shaft} ${lengthUnit(units)}`, isTyped);
+  const [typed, keepTyped] = useKeptDraft(`${part}/tape ${step.shaft} ${lengthUnit(units)}`, isTyped);
   const usualOver = lengthMm === undefined ? "" : lengthText(lengthMm, units, decimalSign, false);
   const { lateral, over, toward } = typed ?? { lateral: "", over: usualOver, toward: before?.toward ?? null };
   const [fault, setFault] = useState<keyof typeof words.tapeFaults | null>(null);

@@ -9,6 +9,8 @@ import { type Drafts, EMPTY, newDrafts } from "./drafts.js";
 export interface StandingInput {
   readonly driveline: CaseDriveline;
   readonly gauging: CaseGauging;
+  /** The place of what is half typed for this gauging. */
+  readonly part: string;
   readonly editGauging: (change: (gauging: CaseGauging) => CaseGauging) => void;
   readonly startSide: VehicleSide;
 }
@@ -20,8 +22,8 @@ interface Place {
 }
 
 /** Where one stands in a gauging, and the ways to another place in it. */
-export function useStanding({ driveline, gauging, editGauging, startSide }: StandingInput) {
-  const kept = useDraftsOf(`${gauging.driveline} ${gauging.stage} ${gauging.takenAt ?? ""}`);
+export function useStanding({ driveline, gauging, part, editGauging, startSide }: StandingInput) {
+  const kept = useDraftsOf(part);
   const [drafts] = useState(() =>
     newDrafts(kept, (key, draft) => draft.changing === null || isTakenAt(driveline, gauging, key, draft.changing)),
   );
@@ -58,6 +60,7 @@ export function useStanding({ driveline, gauging, editGauging, startSide }: Stan
   return {
     driveline,
     gauging,
+    part,
     editGauging,
     drafts,
     place,

@@ -15,12 +15,14 @@ export interface YokesCardProps {
   readonly driveline: number;
   /** Its place in `gauging`. */
   readonly index: number;
+  /** The place of what is half typed for this gauging. */
+  readonly part: string;
   readonly nameOf: NameOf;
   readonly editGauging: (change: (gauging: CaseGauging) => CaseGauging) => void;
 }
 
 /** How the yokes of each section stand, seen while one is under the vehicle anyway: without it nothing can be planned. What nobody has seen is shown unanswered. */
-export function YokesCard({ document, driveline, index, nameOf, editGauging }: YokesCardProps) {
+export function YokesCard({ document, driveline, index, part, nameOf, editGauging }: YokesCardProps) {
   const words = useWords(gaugeWords);
   const of = document.drivelines[driveline];
   if (!of || of.sections.length === 0) return null;
@@ -32,7 +34,7 @@ export function YokesCard({ document, driveline, index, nameOf, editGauging }: Y
         return (
           <SectionYokes
             key={section.id}
-            part={`yokes ${index} ${section.id}`}
+            part={`${part}/yokes ${section.id}`}
             name={nameOf(section.id)}
             seenDeg={measured ? phasingDeg : null}
             onSeen={(degrees) => editGauging((gauging) => withPhasing(gauging, section.id, degrees))}
