@@ -10,7 +10,7 @@ import { conflictField } from "./conflict-field.js";
 import styles from "./conflict-sheet.module.css";
 import { conflictWords } from "./conflict-words.js";
 import { type ValueWords, valueLines } from "./value-lines.js";
-import { valueNumber } from "./value-number.js";
+import { numbersByKey, valueNumber } from "./value-number.js";
 
 export interface ConflictSheetProps {
   readonly record: DeviceCase;
@@ -40,13 +40,19 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
     "driven-end": labels.drivenEndLower,
     "source-end": labels.sourceEndLower,
   };
-  const say: ValueWords = {
+  const say = {
     names,
     yes: words.yes,
     no: words.no,
     nothing: words.nothing,
-    number: (value, key) => valueNumber(value, key, numbers),
-    code: (value) => codes[value] ?? value,
+    code: (value: string) => codes[value] ?? value,
+  };
+  /** The lines of a value of a conflict, its numbers told apart from those that it is chosen among. */
+  const linesIn = ({ path, base, mine, theirs }: MergeConflict): ((value: unknown) => readonly string[]) => {
+    const key = keyOf(path);
+    const among = numbersByKey([base, mine, theirs], key);
+    const inUnits: ValueWords = { ...say, number: (value, of) => valueNumber(value, of, numbers, among.get(of)) };
+    return (value) => valueLines(value, inUnits, key);
   };
   const chooseAll = (side: "mine" | "theirs") => () => {
     for (const conflict of conflicts) onChoose(conflict, side);
@@ -59,7 +65,7 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
           <h3>{conflictField(conflict.path, names, nameOf)}</h3>
           {conflict.base === undefined ? null : (
             <p className={styles.before}>
-              {words.before}: {valueLines(conflict.base, say, keyOf(conflict.path)).join(", ")}
+              {words.before}: {linesIn(conflict)(conflict.base).join(", ")}
             </p>
           )}
           <div className={styles.sides}>
@@ -67,7 +73,7 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
               <Button key={side} size="large" onPress={() => onChoose(conflict, side)}>
                 <span className={styles.side}>
                   <span className={styles.who}>{words[side]}</span>
-                  {valueLines(conflict[side], say, keyOf(conflict.path)).map((line) => (
+                  {linesIn(conflict)(conflict[side]).map((line) => (
                     <span key={line}>{line}</span>
                   ))}
                 </span>

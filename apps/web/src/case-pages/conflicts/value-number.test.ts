@@ -1,6 +1,6 @@
 import { catalogueOf } from "@halfturn/words";
 import { expect, test } from "vitest";
-import { valueNumber } from "./value-number.js";
+import { numbersByKey, valueNumber } from "./value-number.js";
 
 const { numbers: metric } = catalogueOf("en");
 const { numbers: us } = catalogueOf("es", "us");
@@ -25,8 +25,8 @@ test("two numbers to choose between are said with their unit, in the units that 
     "3.73",
   ]);
   expect(all.map(([value, key]) => valueNumber(value, key, us))).toEqual([
-    "46,457 in",
-    "65,244 mph",
+    "46,46 in",
+    "65,2 mph",
     "1,85°",
     "90°",
     "3600 rpm",
@@ -36,6 +36,26 @@ test("two numbers to choose between are said with their unit, in the units that 
 });
 
 test("two values that differ look different, to a tenth of a millimetre and beyond", () => {
-  expect([12.34, 12.36].map((value) => valueNumber(value, "lateralMm", metric))).toEqual(["12.34 mm", "12.36 mm"]);
-  expect([1180, 1180.1].map((value) => valueNumber(value, "lengthMm", us))).toEqual(["46,457 in", "46,461 in"]);
+  expect([12.34, 12.36].map((value) => valueNumber(value, "lateralMm", metric))).toEqual(["12.3 mm", "12.4 mm"]);
+  const both = (key: string, in_: typeof us, ...values: readonly number[]) => values.map((value) => valueNumber(value, key, in_, values));
+  expect(both("lengthMm", us, 1180, 1190)).toEqual(["46,46 in", "46,85 in"]);
+  expect(both("lengthMm", us, 1180, 1180.1)).toEqual(["46,457 in", "46,461 in"]);
+  expect(both("lengthMm", us, 1180, 1180.01)).toEqual(["46,4567 in", "46,4571 in"]);
+  expect(both("lengthMm", metric, 12.31, 12.33, 40)).toEqual(["12.31 mm", "12.33 mm", "40 mm"]);
+  expect(both("speedKmh", us, 105, 105.001)).toEqual(["65,244 mph", "65,245 mph"]);
+  expect(both("deg", metric, 1.0001, 1.0002)).toEqual(["1.0001°", "1.0002°"]);
+  expect(both("lengthMm", us, 1180, 1180)).toEqual(["46,46 in", "46,46 in"]);
+});
+
+test("numbers are told apart from those under the same key, wherever they stand", () => {
+  const found = numbersByKey(
+    [{ tube: { wallMm: 2, outerDiameterMm: 70 } }, undefined, { tube: { wallMm: 2.01 }, speeds: [1, 2] }],
+    "section",
+  );
+  expect([...found]).toEqual([
+    ["wallMm", [2, 2.01]],
+    ["outerDiameterMm", [70]],
+    ["speeds", [1, 2]],
+  ]);
+  expect(numbersByKey([3, 4], "lengthMm").get("lengthMm")).toEqual([3, 4]);
 });
