@@ -257,7 +257,7 @@ describe("listen refuses", () => {
   };
 
   it.each([
-    ["missing.csv", ["missing.csv"], /missing\.csv: there is no such file/],
+    ["missing.csv", ["missing.csv"], /missing\.csv: there is no such file; check the name and the folder of the recording$/m],
     ["a folder", ["."], /\.: is a folder/],
     ["what is no file", ["/dev/null"], /\/dev\/null: cannot be read \(ESPIPE\)/],
     ["an empty file", ["empty.csv"], /the file is empty/],
@@ -268,7 +268,11 @@ describe("listen refuses", () => {
     ["a channel that is no vibration", ["drive.csv", "--channel", "speed_mps"], /"speed_mps" is mps and would have to be/],
     ["an unknown speed column", ["drive.csv", "--speed-from", "spd"], /there is no channel "spd"/],
     ["a speed column that is none", ["drive.csv", "--speed-from", "accel_z_ms2"], /--speed-from: "accel_z_ms2" is no speed/],
-    ["a missing speed file", ["drive.csv", "--speed-file", "gone.csv"], /gone\.csv: there is no such file/],
+    [
+      "a missing speed file",
+      ["drive.csv", "--speed-file", "gone.csv"],
+      /gone\.csv: there is no such file; check the name and the folder of the recording$/m,
+    ],
     ["an unknown gear", ["drive.csv", "--gear", "9"], /--gear: there is no gear "9"/],
     ["a tachometer on nothing that turns", ["turbine.csv"], /tachometer on "turbine", which does not turn on this vehicle/],
     ["a picture of an unknown kind", ["drive.csv", "--figure", "out.png"], /--figure: "out.png" does not end in \.svg/],

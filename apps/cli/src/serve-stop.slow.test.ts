@@ -22,6 +22,8 @@ interface Served {
   /** Exit code, or the signal that ended it. */
   readonly ended: Promise<number | NodeJS.Signals | null>;
   readonly running: () => boolean;
+  /** What it has printed so far. */
+  readonly said: () => string;
 }
 
 async function serve(...args: string[]): Promise<Served> {
@@ -45,6 +47,7 @@ async function serve(...args: string[]): Promise<Served> {
     pid: child.pid ?? 0,
     ended,
     signal: (signal) => child.kill(signal),
+    said: () => out,
     running: () => child.exitCode === null && !child.signalCode,
   };
 }
@@ -121,6 +124,7 @@ describe("told to stop", () => {
     served.signal(signal);
     await pause(500);
     expect(served.running()).toBe(true);
+    expect(served.said()).toContain("Finishing requests that were begun (1), 10 s at the most. Ctrl-C again stops at once.");
     const told = performance.now();
     served.signal(signal);
     expect(await served.ended).toBe(signal);

@@ -19,7 +19,7 @@ const COMMANDS: readonly (readonly [name: string, args: readonly string[], shown
   [
     "orders",
     ["orders", "case.json", "--speed", "65mph"],
-    /Turning at 65 mph.*lies outside the complaint, 50 to 55.9 mph.*\d ft at this speed/,
+    /Turning at 65 mph.*lies outside the complaint, 49.7 to 55.9 mph.*Hz at 49.7 to 55.9 mph.*\d ft at this speed/,
   ],
   ["predict", ["predict", "case.json", "--draws", "500", "--change", "wedge=2deg", "--change", "bearing-drop=-6mm"], /0\.236 in \(6 mm\)/],
   ["plan", ["plan", "case.json", "--draws", "500", "--show", "1"], /\d in[ .,;]/],

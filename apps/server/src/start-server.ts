@@ -38,6 +38,8 @@ export interface RunningServer {
   readonly folderOpen: boolean;
   /** Cases of the demonstration that were put in; mostly none. */
   readonly demoCases: number;
+  /** Requests that are being answered. */
+  readonly unanswered: () => number;
   /** Finishes what is being written, ends the streams, closes the database. */
   readonly stop: () => Promise<void>;
 }
@@ -80,7 +82,6 @@ async function serve(settings: ServerSettings, ports: Ports, { store, close }: O
   const { now, newId, version } = settings;
   const log = lineLog(settings.writeLog, now);
   const feed = changeFeed();
-  const unfollow = followStore(store, feed);
   const reports = reportRenderer({ worker: new URL("./report-worker.js", import.meta.url) });
   const web = settings.web === null ? null : webFiles(settings.web);
   const demoCases = settings.demo ? await fillWithDemo(store, now) : 0;
@@ -89,15 +90,19 @@ async function serve(settings: ServerSettings, ports: Ports, { store, close }: O
   const lanAddresses = (lan?.names ?? []).map((name) => `https://${name}:${ports.lan?.port}`);
   const home = createApp({ ...parts, lan: lan && { ...lan, addresses: lanAddresses }, side: "home", names: LOOPBACK_NAMES });
   if (lan !== null) ports.lan?.answerBy(createApp({ ...parts, lan: { ...lan, addresses: [] }, side: "lan", names: lan.names }), lan.tls);
+  const folderOpen = settings.database === null && closeFolder(settings.folder) === "open";
   ports.home.answerBy(home);
   const address = `http://localhost:${ports.home.port}`;
   log({ event: "started", address, lanAddresses, database: store.engine });
+  // Last: what cannot start any more leaves nothing running.
+  const unfollow = followStore(store, feed);
   return {
     address,
     lanAddresses,
     place: store.place,
-    folderOpen: settings.database === null && closeFolder(settings.folder) === "open",
+    folderOpen,
     demoCases,
+    unanswered: () => ports.home.unanswered() + (ports.lan?.unanswered() ?? 0),
     stop: async () => {
       unfollow();
       feed.close();

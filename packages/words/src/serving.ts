@@ -19,6 +19,7 @@ export interface Serving {
   readonly demoMade: (count: string) => string;
   readonly noWeb: (folder: string) => string;
   readonly openFolder: (folder: string) => string;
+  readonly finishing: (requests: string, seconds: string) => string;
   readonly stopped: string;
   readonly backup: {
     readonly brief: string;

@@ -90,7 +90,8 @@ export interface Terminal {
     readonly roadSpeed: (least: string, most: string) => string;
   };
   readonly files: {
-    readonly notFound: (path: string) => string;
+    readonly noCase: (path: string) => string;
+    readonly noRecording: (path: string) => string;
     readonly isFolder: (path: string) => string;
     readonly noPermission: (path: string) => string;
     readonly noFolder: (path: string) => string;

@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type RunningServer, startServer, storeFaultOf } from "@halfturn/server";
+import { type RunningServer, STOP_PATIENCE_MS, startServer, storeFaultOf } from "@halfturn/server";
 import type { Terminal } from "@halfturn/words";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE } from "../program/exit-code.js";
@@ -11,6 +11,8 @@ import { storeOf } from "./store-flags.js";
 
 /** Beside the bundle of this program. */
 const builtApp = (): string => fileURLToPath(new URL("../../web/dist", import.meta.url));
+
+const SLOW_STOP_MS = 300;
 
 /** The next port; any free one where the system chooses the first. */
 const lanPortOf = (port: number): number => (port === 0 ? 0 : port + 1);
@@ -30,7 +32,13 @@ export async function runServe(this: CliContext, flags: ServeFlags): Promise<voi
   if (!existsSync(join(web, "index.html"))) this.process.stdout.write(`${serving.noWeb(web)}\n`);
   if (server.folderOpen) this.process.stdout.write(`${serving.openFolder(dirname(server.place))}\n`);
   await stopping;
+  // What is over in a moment is not worth a word.
+  const slow = setTimeout(() => {
+    const requests = server.unanswered();
+    if (requests > 0) this.process.stdout.write(`${serving.finishing(String(requests), String(STOP_PATIENCE_MS / 1000))}\n`);
+  }, SLOW_STOP_MS);
   await server.stop();
+  clearTimeout(slow);
   this.process.stdout.write(`${serving.stopped}\n`);
 }
 

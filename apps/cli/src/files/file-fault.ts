@@ -5,10 +5,10 @@ import type { SpoolFailure } from "./temporary-spools.js";
 const codeOf = (error: unknown): string =>
   error instanceof Error ? String((error as NodeJS.ErrnoException).code ?? error.message) : String(error);
 
-/** Why a file could not be read, and what to do about it, on one line. */
-export function readFault(error: unknown, name: string, { files }: Terminal): string {
+/** Why a file could not be read, and what to do about it, on one line. Only a case can be made anew. */
+export function readFault(error: unknown, name: string, kind: "case" | "recording", { files }: Terminal): string {
   const code = codeOf(error);
-  if (code === "ENOENT" || code === "ENOTDIR") return files.notFound(name);
+  if (code === "ENOENT" || code === "ENOTDIR") return kind === "case" ? files.noCase(name) : files.noRecording(name);
   if (code === "EISDIR") return files.isFolder(name);
   if (code === "EACCES" || code === "EPERM") return files.noPermission(name);
   return files.cannotRead(name, code);

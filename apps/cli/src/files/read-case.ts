@@ -26,7 +26,7 @@ export async function readCase(path: string, context: CliContext): Promise<CaseR
       bytes = await readFile(path);
     }
   } catch (error) {
-    return { ok: false, lines: [readFault(error, name, words.terminal)] };
+    return { ok: false, lines: [readFault(error, name, "case", words.terminal)] };
   }
   if (bytes.length > MAX_CASE_BYTES) return tooLarge(name, bytes.length, words);
   const text = decode(bytes);

@@ -21,7 +21,7 @@ export async function openRoadTest(path: string, document: Pick<Case, "recording
   try {
     file = await openFile(path);
   } catch (error) {
-    return { ok: false, code: BAD_USE, lines: [readFault(error, path, words.terminal)] };
+    return { ok: false, code: BAD_USE, lines: [readFault(error, path, "recording", words.terminal)] };
   }
   try {
     // What the case says of a whole recording is for channels of which the file says nothing; the first look finds those.
@@ -39,7 +39,7 @@ export async function openRoadTest(path: string, document: Pick<Case, "recording
     return { ok: true, path, recording: scaled.value, settings, close: file.close };
   } catch (error) {
     // A disk may fail, or a name be no file, only when it is read.
-    return closing(file, { ok: false, code: BAD_USE, lines: [readFault(error, path, words.terminal)] });
+    return closing(file, { ok: false, code: BAD_USE, lines: [readFault(error, path, "recording", words.terminal)] });
   }
 }
 

@@ -7,8 +7,7 @@ import type { View } from "./view.js";
 /** The orders of each part below its name: how often, where over the complaint's speeds, and what usually causes it. */
 export function orderLines(parts: readonly PartJson[], reach: ComplaintReach | null, partName: NameOf, view: View): readonly string[] {
   const { orders, labels, numbers } = view.words;
-  const over =
-    reach === null ? [] : [`Hz ${orders.atSpeeds(numbers.bareRoadSpeed(reach.speedKmh[0], 0), numbers.roadSpeed(reach.speedKmh[1]))}`];
+  const over = reach === null ? [] : [`Hz ${orders.atSpeeds(...numbers.roadSpeeds(...reach.speedKmh))}`];
   const header = [orders.order, "Hz", ...over, orders.cause].map((text) => view.paint("aside", text));
   const rows = parts.map(({ part, orders: ofPart }) =>
     ofPart.map(({ order, frequencyHz, cause }) => [

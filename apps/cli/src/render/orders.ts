@@ -56,9 +56,10 @@ function turnOfWheel({ json, basis }: Turning, { words: { numbers, labels } }: V
   return `${valueWithin(rate && scaled(rate, circumference / rate.value), numbers, labels.notKnown)} ${numbers.lengthUnit}`;
 }
 
-function complaintText(speed: number, { speedKmh: [from, to] }: ComplaintReach, { words: { orders, numbers } }: View): string {
+function complaintText(speed: number, { speedKmh }: ComplaintReach, { words: { orders, numbers } }: View): string {
+  const [from, to] = speedKmh;
   const say = speed >= from && speed <= to ? orders.inComplaint : orders.outsideComplaint;
-  return say(numbers.roadSpeed(speed), numbers.bareRoadSpeed(from, 0), numbers.roadSpeed(to));
+  return say(numbers.roadSpeed(speed), ...numbers.roadSpeeds(from, to));
 }
 
 /** The size that the circumference was worked out from; null where the circumference itself was given. */

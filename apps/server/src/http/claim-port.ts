@@ -25,6 +25,8 @@ export interface ClaimedPort {
   readonly port: number;
   /** `tls`: for a port that was claimed as a secure one. */
   readonly answerBy: (app: Api, tls?: ServerCertificate) => void;
+  /** Requests that are being answered or still wait. */
+  readonly unanswered: () => number;
   /** Finishes the answers that were begun; requests that still wait are refused. */
   readonly stop: () => Promise<void>;
 }
@@ -53,7 +55,7 @@ export async function claimPort({ host, port, secure, patience = PATIENCE }: Por
   const secured = secure ? createTlsServer({ ...options, minVersion: "TLSv1.2", handshakeTimeout: patience.headersMs }, listener) : null;
   const server = secured ?? createServer(options, listener);
   server.maxConnections = MOST_CONNECTIONS;
-  const stop = stopListening(server);
+  const { unanswered, stop } = stopListening(server);
   await new Promise<void>((resolve, reject) => {
     server.once("error", reject);
     server.listen(port, host, resolve);
@@ -64,6 +66,7 @@ export async function claimPort({ host, port, secure, patience = PATIENCE }: Por
       if (tls !== undefined) secured?.setSecureContext({ cert: tls.chain, key: tls.key, minVersion: "TLSv1.2" });
       answerBy(app);
     },
+    unanswered,
     stop: () => {
       answerBy(null);
       return stop();

@@ -23,6 +23,8 @@ export const serving: Serving = {
     `There is no built app in ${folder}; only the programming interface is served. As soon as the app is there (npm start builds it), it is served too.`,
   openFolder: (folder) =>
     `Other users of this machine may open ${folder}. The database in it was closed to them; close the folder too (chmod 700), for whoever may write in it may replace the data.`,
+  finishing: (requests, seconds) =>
+    `Finishing requests that were begun (${requests}), ${seconds} s at the most. Ctrl-C again stops at once.`,
   stopped: "Stopped; everything is saved.",
   backup: {
     brief: "Write the shop's whole data into one file",

@@ -94,7 +94,8 @@ export const terminal: Terminal = {
     outputKind: "does not say which kind to write; let the name end in .pdf or .html",
   },
   files: {
-    notFound: (path) => `${path}: there is no such file; check the name, or make a case with "halfturn new"`,
+    noCase: (path) => `${path}: there is no such file; check the name, or make a case with "halfturn new"`,
+    noRecording: (path) => `${path}: there is no such file; check the name and the folder of the recording`,
     isFolder: (path) => `${path}: is a folder; name a file`,
     noPermission: (path) => `${path}: permission denied; change the permissions or name another file`,
     noFolder: (path) => `${path}: the folder is not there; make it first or name another file`,

@@ -23,6 +23,8 @@ export const serving: Serving = {
     `No hay ninguna aplicación compilada en ${folder}; solo se sirve la interfaz de programación. En cuanto esté la aplicación (npm start la compila), se servirá también.`,
   openFolder: (folder) =>
     `Otros usuarios de este equipo pueden abrir ${folder}. La base de datos quedó cerrada para ellos; cierre también la carpeta (chmod 700), pues quien puede escribir en ella puede cambiar los datos.`,
+  finishing: (requests, seconds) =>
+    `Terminando peticiones empezadas (${requests}), ${seconds} s como máximo. Ctrl-C otra vez lo para enseguida.`,
   stopped: "Parado; todo está guardado.",
   backup: {
     brief: "Escribir todos los datos del taller en un archivo",

@@ -94,7 +94,8 @@ export const terminal: Terminal = {
     outputKind: "no dice qué se escribe; termine el nombre en .pdf o .html",
   },
   files: {
-    notFound: (path) => `${path}: no existe ese archivo; revise el nombre, o haga un caso con "halfturn new"`,
+    noCase: (path) => `${path}: no existe ese archivo; revise el nombre, o haga un caso con "halfturn new"`,
+    noRecording: (path) => `${path}: no existe ese archivo; revise el nombre y la carpeta de la grabación`,
     isFolder: (path) => `${path}: es una carpeta; nombre un archivo`,
     noPermission: (path) => `${path}: permiso denegado; cambie los permisos o nombre otro archivo`,
     noFolder: (path) => `${path}: la carpeta no existe; créela antes o nombre otro archivo`,

@@ -17,6 +17,8 @@ export interface MeasuredNumbers {
   readonly roadSpeed: (kmh: number, decimals?: number) => string;
   /** The same without its unit, for the first of two. */
   readonly bareRoadSpeed: (kmh: number, decimals?: number) => string;
+  /** Two speeds with the same decimals, the first without its unit: for "56.0" and "71.5 mph" in one sentence. */
+  readonly roadSpeeds: (fromKmh: number, toKmh: number) => readonly [from: string, to: string];
   readonly lengthUnit: "mm" | "in";
   readonly speedUnit: "km/h" | "mph";
 }
@@ -34,10 +36,15 @@ const SIGNIFICANT_DIGITS = 12;
 const converted = (value: number, from: Unit, to: Unit): number =>
   Number(fromSi(toSi(value, from) as never, to).toPrecision(SIGNIFICANT_DIGITS)) + 0;
 
+/** None for a speed that was meant whole. */
+const speedDecimals = (speed: number): number => (Number.isInteger(Number(speed.toFixed(1))) ? 0 : 1);
+
 /** One decimal unless it was meant whole, or what is asked for; rounded once. */
-const speedText = ({ between }: Written, speed: number, decimals?: number): string => {
-  const shown = decimals ?? (Number.isInteger(Number(speed.toFixed(1))) ? 0 : 1);
-  return between(speed, shown, shown);
+const speedText = ({ between }: Written, speed: number, decimals = speedDecimals(speed)): string => between(speed, decimals, decimals);
+
+const speedTexts = (written: Written, from: number, to: number, unit: string): readonly [from: string, to: string] => {
+  const decimals = Math.max(speedDecimals(from), speedDecimals(to));
+  return [speedText(written, from, decimals), `${speedText(written, to, decimals)} ${unit}`];
 };
 
 const metric = (written: Written): MeasuredNumbers => {
@@ -53,6 +60,7 @@ const metric = (written: Written): MeasuredNumbers => {
     distance: (metres) => `${between(metres, 0, 0)} m`,
     roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} km/h`,
     bareRoadSpeed,
+    roadSpeeds: (from, to) => speedTexts(written, from, to, "km/h"),
     lengthUnit: "mm",
     speedUnit: "km/h",
   };
@@ -83,7 +91,8 @@ const us = (written: Written): MeasuredNumbers => {
       const count = inches(millimetres) * parts;
       return Math.abs(count - Math.round(count)) < NEARLY_WHOLE;
     });
-  const bareRoadSpeed = (kmh: number, decimals?: number): string => speedText(written, converted(kmh, "km/h", "mph"), decimals);
+  const mph = (kmh: number): number => converted(kmh, "km/h", "mph");
+  const bareRoadSpeed = (kmh: number, decimals?: number): string => speedText(written, mph(kmh), decimals);
   return {
     units: "us",
     length,
@@ -100,6 +109,7 @@ const us = (written: Written): MeasuredNumbers => {
     distance: (metres) => `${between(converted(metres, "m", "ft"), 0, 0)} ft`,
     roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} mph`,
     bareRoadSpeed,
+    roadSpeeds: (from, to) => speedTexts(written, mph(from), mph(to), "mph"),
     lengthUnit: "in",
     speedUnit: "mph",
   };

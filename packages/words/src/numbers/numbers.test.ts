@@ -103,6 +103,17 @@ describe("numbers in US units", () => {
     expect([en.roadSpeed(64.97), us.roadSpeed(64.97 * 1.609344)]).toEqual(["65 km/h", "65 mph"]);
   });
 
+  it("give two speeds of one sentence the same decimals", () => {
+    expect([us.roadSpeeds(90, 115), us.roadSpeeds(56 * 1.609344, 115)]).toEqual([
+      ["55.9", "71.5 mph"],
+      ["56.0", "71.5 mph"],
+    ]);
+    expect([en.roadSpeeds(80, 90), en.roadSpeeds(80.5, 90)]).toEqual([
+      ["80", "90 km/h"],
+      ["80.5", "90.0 km/h"],
+    ]);
+  });
+
   it("leave angles, shaft speeds and accelerations as they are", () => {
     expect([us.angle(2.5), us.speed(3600), us.acceleration(312)]).toEqual([en.angle(2.5), en.speed(3600), en.acceleration(312)]);
   });
