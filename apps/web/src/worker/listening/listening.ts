@@ -17,6 +17,7 @@ import {
 import { pause } from "../pause.js";
 import { type HeardHere, hear } from "./hear.js";
 import { type Housed, housed } from "./housed.js";
+import { inHundredths } from "./in-hundredths.js";
 import type { Envelope, HearRequest, HearResult, Look, ReadChannels, ReadResult, SpectrumView } from "./listening-types.js";
 import { MOST_HELD } from "./private-spools.js";
 import { envelopeSteps, spectrumSteps, stretchOf } from "./views.js";
@@ -34,7 +35,7 @@ const workOf = (work: number, onProgress: (share: number) => void) => ({
       if (stopped.has(work)) throw new DOMException("stopped", "AbortError");
     },
   },
-  onProgress,
+  onProgress: inHundredths(onProgress),
   pause,
 });
 
