@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { basename, dirname, join, relative } from "node:path";
 import { build } from "esbuild";
 import { bundleAssets } from "./bundle-assets.mjs";
@@ -11,6 +11,8 @@ const EXTERNAL = ["@myriaddreamin/*", "better-sqlite3", "pg", "playwright-core"]
 const REQUIRE_BANNER = `import { createRequire as createBundleRequire } from "node:module"; const require = createBundleRequire(import.meta.url);`;
 
 const INPUTS_LIST = inRoot("apps", "cli", "dist", "halfturn.inputs.json");
+/** What the bundle consists of, beside what the compiler writes into the same folder. */
+const BUNDLED = /^(halfturn|report-worker|piece-[^.]+)\.js$|^assets$/;
 
 /** Whether the bundle is at least as new as every file that went into it, this script and the lock file. */
 function isFresh() {
@@ -70,4 +72,18 @@ export async function bundleCli() {
   if (isFresh()) return;
   const inputs = await bundle(cliEntry, cliBundle);
   writeFileSync(INPUTS_LIST, JSON.stringify(inputs));
+}
+
+/**
+ * Puts the command line into a folder of its own: a copy of the built one where that is up to date, bundled anew otherwise.
+ * @param {string} folder
+ */
+export async function programInto(folder) {
+  if (!isFresh()) {
+    await bundle(cliEntry, join(folder, basename(cliBundle)));
+    return;
+  }
+  const built = dirname(cliBundle);
+  for (const name of readdirSync(built).filter((file) => BUNDLED.test(file)))
+    cpSync(join(built, name), join(folder, name), { recursive: true });
 }

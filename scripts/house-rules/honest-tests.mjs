@@ -35,6 +35,14 @@ export function honestTests(source) {
         rule: "test-random",
         remedy: "a test must fail the same way twice: use fast-check or a seeded generator",
       });
+    // Unit tests share their processes, and with them what others have loaded.
+    if (isMember(node, "vi", "mock") && !source.text.includes("vi.resetModules()"))
+      found.push({
+        file,
+        line: line(),
+        rule: "mock-unseen",
+        remedy: "call vi.resetModules() in vi.hoisted first: another test file may have loaded what uses the true module",
+      });
   });
   return found;
 }

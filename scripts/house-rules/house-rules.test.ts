@@ -33,6 +33,8 @@ describe("house rules", () => {
     ["a conditional table", 'it.skipIf(slow).each([1])("a", () => {});', ["1 test-not-run"]],
     ["an old spelling", 'xit("a", () => {});', ["1 test-not-run"]],
     ["a test of chance", "const x = Math.random();", ["1 test-random", "1 engine-purity"]],
+    ["a mock that others may not see", 'vi.mock("./a.js");', ["1 mock-unseen"]],
+    ["a mock on fresh ground", 'vi.hoisted(() => vi.resetModules()); vi.mock("./a.js");', []],
     ["a stream that skips", "reader.skip(4); lines.only(2);", []],
     ["an honest test", 'it.each([1])("a", () => { expect(1).toBe(1); });', []],
   ])("tests: %s", (_, text, expected) => {

@@ -2,12 +2,8 @@ import { type ChildProcessWithoutNullStreams, spawn } from "node:child_process";
 import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { vi } from "vitest";
 
-// Each test starts the program several times, on machines that have other work too.
-vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 });
-
-type Bundle = (entry: string, outfile: string) => Promise<readonly string[]>;
+type ProgramInto = (folder: string) => Promise<void>;
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -43,11 +39,13 @@ export async function buildProgram(): Promise<Program> {
   const below = here("../dist");
   mkdirSync(below, { recursive: true });
   const folder = mkdtempSync(join(below, "trial-"));
-  const { bundle } = (await import(new URL("../../../scripts/bundle.mjs", import.meta.url).href)) as { readonly bundle: Bundle };
+  const { programInto } = (await import(new URL("../../../scripts/bundle.mjs", import.meta.url).href)) as {
+    readonly programInto: ProgramInto;
+  };
   const program = join(folder, "program", "halfturn.js");
   const remove = (): void => rmSync(folder, { recursive: true, force: true });
   try {
-    await bundle(here("./main.ts"), program);
+    await programInto(join(folder, "program"));
   } catch (error) {
     // Nobody is given the folder then, to remove it.
     remove();

@@ -5,7 +5,11 @@ import { afterAll, expect, test, vi } from "vitest";
 import { serverSettings } from "./shop.test-support.js";
 import { startServer } from "./start-server.js";
 
-const { following } = vi.hoisted(() => ({ following: { count: 0 } }));
+const { following } = vi.hoisted(() => {
+  // What another test file loaded in this process already would go on with the true follower.
+  vi.resetModules();
+  return { following: { count: 0 } };
+});
 vi.mock("./events/follow-store.js", () => ({
   followStore: () => {
     following.count += 1;

@@ -3,7 +3,6 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Case, newCase } from "@halfturn/casefile";
 import { type CaseStore, openStore } from "@halfturn/store";
-import { vi } from "vitest";
 import type { Api } from "./app/add-route.js";
 import { createApp } from "./app/create-app.js";
 import type { LogEntry } from "./app/log.js";
@@ -13,9 +12,6 @@ import { LOOPBACK_NAMES } from "./http/own-host.js";
 import { renderReport } from "./reports/render-report.js";
 import type { ServerSettings } from "./start-server.js";
 import { webFiles } from "./web/web-files.js";
-
-// Real databases, sockets and processes, on machines that have other work too.
-vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 });
 
 /** The whole server without a socket, over a real database in a folder of its own. */
 export interface Shop {

@@ -2,10 +2,6 @@ import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import pg from "pg";
-import { vi } from "vitest";
-
-// Real databases, on machines that have other work too.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 export interface TestPostgres {
   readonly address: string;

@@ -1,5 +1,6 @@
 import { existsSync } from "node:fs";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import { watchStillness } from "./stillness.js";
 
 /** Where systems keep a browser of this kind. */
 const PLACES = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/opt/google/chrome/chrome"];
@@ -58,6 +59,7 @@ const contextOf = (address: string, { size = PHONE }: DeviceSettings) => ({ view
 async function opened(context: BrowserContext, settings: DeviceSettings): Promise<Device> {
   const { theme = "light", language = "en", units = "metric" } = settings;
   await context.addInitScript((text) => localStorage.setItem("halfturn-settings", text), JSON.stringify({ theme, language, units }));
+  await watchStillness(context);
   const page = await context.newPage();
   const faults: string[] = [];
   page.on("pageerror", ({ message }) => faults.push(message));

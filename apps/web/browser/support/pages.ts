@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { stillness } from "./stillness.js";
 
 /** The steps that have a page, in the order of the main flow. */
 export const STEPS = ["describe", "record", "gauge", "explain", "correct", "prove", "report"] as const;
@@ -11,12 +12,9 @@ export const pathsOf = (id: string): readonly string[] => [
   ...STEPS.map((step) => `/cases/${id}/${step}`),
 ];
 
-/** The stream of events keeps the network busy for ever, so that a page has settled is a matter of time. */
-const SETTLED_MS = 1200;
-
 /** Opens a page and waits until what it has to say has been worked out. */
 export async function show(page: Page, path: string): Promise<void> {
   await page.goto(path);
   await page.locator("main h2, main label, main button").first().waitFor();
-  await page.waitForTimeout(SETTLED_MS);
+  await stillness(page);
 }
