@@ -239,7 +239,12 @@ describe("listen to a vibration velocity", () => {
       return `${k / 400},${(2 * Math.cos(2 * Math.PI * turns) + state / 2_147_483_647 - 0.5).toFixed(5)},${k % 200 === 0 ? (speed * 3.6).toFixed(3) : ""}`;
     });
     writeFileSync(program.path("velocity.csv"), `time_s,vel_z_mms,speed_kmh\n${lines.join("\n")}\n`);
-    const json = await listen("velocity.csv", "--case", "case.json");
+    const args = ["velocity.csv", "--case", "case.json", "--gear", "5"];
+    const { code, out } = await program.run(["listen", ...args, "--json", "--figure", "velocity.svg"]);
+    expect(code).toBe(0);
+    const json: AttributionJson = JSON.parse(out);
+    // Half of what it shakes, in its own unit.
+    expect(/Darkest: from ([^;]*);/.exec(readFileSync(program.path("velocity.svg"), "utf8"))?.[1]).toBe("1.0 mm/s");
     expect(json.verdict).toMatchObject(shaftVerdict);
     expect(json.findings.map(({ code }) => code)).toContain("attribution.differentiated");
     const frequency = (22.5 * 3.73) / 2.42;

@@ -12,7 +12,7 @@ export { openRecording } from "./open-recording.js";
 export type { Block, Channel, Clock, Recording, RecordingFormat, Selection, Track } from "./recording.js";
 export type { RecordingResult } from "./recording-result.js";
 export { type Followed, followedSpeed, middleSpeed, type SpeedRange } from "./road-test/followed-speed.js";
-export { hearablePlaces, isHeard } from "./road-test/hearable-places.js";
+export { type HeardQuantity, hearablePlaces, isHeard } from "./road-test/hearable-places.js";
 export { type HeardReader, heardReaders } from "./road-test/heard-readers.js";
 export { type RecordedSpeed, recordedSpeed, speedKindOf, speedPlaces, type Tachometer, tachoPart } from "./road-test/recorded-speed.js";
 export type { EvenMethod, EvenReaders } from "./timing/even-readers.js";

@@ -10,7 +10,7 @@ import {
 import { type Attribution, type AttributionInput, attribute, type RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import { type LongWork, type PausedWork, partOfWork } from "@halfturn/engine/uncertainty";
-import { followedSpeed, middleSpeed, type SpeedRange, type SpoolRoom } from "@halfturn/recordings";
+import { followedSpeed, type HeardQuantity, middleSpeed, type SpeedRange, type SpoolRoom } from "@halfturn/recordings";
 import { type Catalogue, problemText, signalFaultText } from "@halfturn/words";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
 import { pause } from "../program/pause.js";
@@ -39,6 +39,7 @@ export interface Heard {
   readonly attribution: Attribution;
   readonly input: AttributionInput;
   readonly names: readonly string[];
+  readonly quantities: readonly HeardQuantity[];
   /** The column that told the speed; null where it was followed in the vibration itself. */
   readonly speedColumn: string | null;
   readonly gear: string | null;
@@ -111,6 +112,7 @@ async function heard(request: ListenRequest, { opened, other }: Opened, words: C
     attribution: attribution.value,
     input,
     names: vibration.names,
+    quantities: vibration.quantities,
     speedColumn: speed?.column ?? null,
     gear: prepared.gear,
     notes: prepared.notes,

@@ -1,7 +1,7 @@
 import type { RecordedChannel } from "@halfturn/engine/attribution";
 import type { Finding } from "@halfturn/engine/findings";
 import type { PausedWork } from "@halfturn/engine/uncertainty";
-import { channelPlaces, findChannel, hearablePlaces, heardReaders, type SpoolRoom } from "@halfturn/recordings";
+import { channelPlaces, findChannel, type HeardQuantity, hearablePlaces, heardReaders, type SpoolRoom } from "@halfturn/recordings";
 import type { Catalogue } from "@halfturn/words";
 import { BAD_USE } from "../program/exit-code.js";
 import type { OpenRoadTest } from "./open-road-test.js";
@@ -11,6 +11,7 @@ import { faultRefusal, type Refusal } from "./refusal.js";
 export interface VibrationChannels {
   readonly ok: true;
   readonly names: readonly string[];
+  readonly quantities: readonly HeardQuantity[];
   readonly channels: readonly RecordedChannel[];
   readonly findings: readonly Finding[];
 }
@@ -33,5 +34,7 @@ export async function vibrationChannels(
   const read = await heardReaders(recording, wanted, room, work);
   if (!read.ok) return faultRefusal(read, path, words);
   const { heard, findings } = read.value;
-  return { ok: true, names: heard.map(({ place }) => place.channel.id), channels: heard.map(({ recorded }) => recorded), findings };
+  const names = heard.map(({ place }) => place.channel.id);
+  const quantities = heard.map(({ quantity }) => quantity);
+  return { ok: true, names, quantities, channels: heard.map(({ recorded }) => recorded), findings };
 }

@@ -3,7 +3,7 @@ import type { Attribution, AttributionInput, Contribution } from "@halfturn/engi
 import { type OrderMap, orderMapSteps, type SignalResult } from "@halfturn/engine/signal";
 import type { CommonPart } from "@halfturn/words";
 import type { FigureLabels } from "../figure-labels.js";
-import type { FoldedMark, VibrationPicture } from "./vibration-picture.js";
+import type { FoldedMark, PicturedQuantity, VibrationPicture } from "./vibration-picture.js";
 
 /** What was attributed, and how. */
 export interface AttributedRecording {
@@ -11,6 +11,8 @@ export interface AttributedRecording {
   readonly input: AttributionInput;
   /** Names of the channels, as they went in. */
   readonly names: readonly string[];
+  /** What each of them measures. To the engine every pressure and every share of a full scale is a sound. */
+  readonly quantities: readonly PicturedQuantity[];
 }
 
 /** Finest first: so many turns of the propeller shaft are seen at once; a short recording gets a coarser picture. */
@@ -23,7 +25,7 @@ const MOST_MARKS = 12;
 
 /** Makes the picture of an attributed recording, over orders of the propeller shaft; yields the share done. Faults as orderMapSteps. */
 export function* vibrationPictureSteps(
-  { attribution, input, names }: AttributedRecording,
+  { attribution, input, names, quantities }: AttributedRecording,
   document: Case,
   labels: FigureLabels,
 ): Generator<number, SignalResult<VibrationPicture>> {
@@ -42,7 +44,7 @@ export function* vibrationPictureSteps(
     ok: true,
     value: {
       channel: names[attribution.strongest] ?? "",
-      scaled: channel.quantity === "acceleration",
+      quantity: quantities[attribution.strongest] ?? "share",
       orders: [LEAST_ORDER, highest],
       ...grid(mapped.value, perShaftTurn, highest),
       marks: marked

@@ -7,7 +7,7 @@ const LEAST = 0.15;
 /** For tests: a ridge at order 1 that grows, a weaker one at order 2, and a floor between. */
 export const SAMPLE_VIBRATION: VibrationPicture = {
   channel: "accel_z_ms2",
-  scaled: true,
+  quantity: "acceleration",
   orders: [LEAST, HIGHEST],
   times: [0, 40],
   rows: ROWS,

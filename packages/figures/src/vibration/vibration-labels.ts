@@ -5,7 +5,7 @@ export interface VibrationLabels {
   readonly timeAxis: string;
   /** Which channel is shown. */
   readonly channel: (channel: string) => string;
-  /** "darkest from 0.50 m/s²"; the value is a share of full scale where the unit is not known. */
+  /** "darkest from 0.50 m/s²": the value comes with its unit, or as a share of full scale where that is not known. */
   readonly darkest: (amplitude: string) => string;
   readonly eachHalf: string;
   readonly shareOfScale: string;

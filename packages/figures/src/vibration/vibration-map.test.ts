@@ -24,7 +24,7 @@ const pictures: fc.Arbitrary<VibrationPicture> = fc
     const name = fc.oneof(fc.constantFrom("Wheel 1", "W".repeat(60)), fc.string({ unit: "grapheme", maxLength: 30 }));
     return fc.record({
       channel: name,
-      scaled: fc.boolean(),
+      quantity: fc.constantFrom("acceleration", "velocity", "displacement", "pressure", "share"),
       orders: fc.constant([0.15, highest] as const),
       times: fc.tuple(fc.constant(0), fc.double({ min: 0.01, max: 4000, noNaN: true })),
       rows: fc.constant(rows),
@@ -97,9 +97,21 @@ describe("vibration map", () => {
   });
 
   test("says that shares of full scale are none of m/s²", () => {
-    const svg = vibrationMap({ ...SAMPLE_VIBRATION, scaled: false, marks: [] }, options);
+    const svg = vibrationMap({ ...SAMPLE_VIBRATION, quantity: "share", marks: [] }, options);
     expect(svg).toContain("of full scale");
     expect(svg).not.toContain("m/s²");
+  });
+
+  test.each([
+    ["acceleration", "Darkest: from 0.50 m/s²"],
+    ["velocity", "Darkest: from 500.0 mm/s"],
+    ["displacement", "Darkest: from 500.0 mm"],
+    ["pressure", "Darkest: from 0.50 Pa"],
+    ["share", "Darkest: from 0.50 of full scale"],
+  ] as const)("names the unit of what the channel measures: %s", (quantity, words) => {
+    const loudest = { ...SAMPLE_VIBRATION, quantity, amplitudes: SAMPLE_VIBRATION.amplitudes.map((_, k) => (k === 0 ? 1 : 0.01)) };
+    const said = textsOf(vibrationMap(loudest, { ...options, width: 1000 })).map(({ content }) => content.replaceAll("\u00a0", " "));
+    expect(said).toContainEqual(expect.stringMatching(new RegExp(`^${words};`)));
   });
 
   test("what a user typed stays text", () => {

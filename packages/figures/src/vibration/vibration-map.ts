@@ -10,7 +10,7 @@ import { SMALL_TEXT, text } from "../svg/text.js";
 import { textWidth } from "../svg/text-width.js";
 import { badgePlaces, badgesHeight } from "./badge-places.js";
 import { LEVELS, levelRuns } from "./level-cells.js";
-import type { VibrationPicture } from "./vibration-picture.js";
+import type { PicturedQuantity, VibrationPicture } from "./vibration-picture.js";
 
 const HEIGHT = 260;
 const TICKS = 6;
@@ -147,6 +147,15 @@ function cells(picture: VibrationPicture, plot: Plot, { theme }: Sheet): string 
     .join("");
 }
 
+/** What the amplitudes of a channel are written in, and how many of it are one in SI. */
+const UNITS: { readonly [Q in PicturedQuantity]?: readonly [unit: string, perSi: number] } = {
+  acceleration: ["m/s²", 1],
+  velocity: ["mm/s", 1e3],
+  displacement: ["mm", 1e3],
+  pressure: ["Pa", 1],
+};
+
+const MOST_DIGITS = 6;
 const SWATCH = 26;
 
 /** What the shades mean, on a line or two. */
@@ -156,9 +165,10 @@ function shadeScale(
   top: number,
 ): { readonly svg: string; readonly height: number } {
   const { vibration, numbers } = labels;
-  const half = Math.max(0, ...picture.amplitudes) / 2;
-  const digits = half >= 1 ? 1 : half >= 0.1 ? 2 : 3;
-  const unit = picture.scaled ? "m/s²" : vibration.shareOfScale;
+  const [unit, perSi] = UNITS[picture.quantity] ?? [vibration.shareOfScale, 1];
+  const half = (Math.max(0, ...picture.amplitudes) * perSi) / 2;
+  // Two that count, however little a floor moves.
+  const digits = half === 0 ? 1 : Math.min(MOST_DIGITS, Math.max(1, 1 - Math.floor(Math.log10(half))));
   const words = `${vibration.darkest(`${numbers.plain(half, digits)} ${unit}`)}; ${vibration.eachHalf}`;
   const swatches = Array.from({ length: LEVELS }, (_, level) =>
     element("rect", {

@@ -16,16 +16,18 @@ export interface FoldedMark {
   readonly course: readonly { readonly time: number; readonly at: number }[];
 }
 
+/** What the channel of a picture measures; `share`: of a full scale that is not known. */
+export type PicturedQuantity = "acceleration" | "velocity" | "displacement" | "pressure" | "share";
+
 /** What the picture of a recorded vibration is drawn from. */
 export interface VibrationPicture {
   readonly channel: string;
-  /** Whether amplitudes are m/s^2; else shares of a full scale that is not known. */
-  readonly scaled: boolean;
+  readonly quantity: PicturedQuantity;
   /** The least and the greatest order shown. */
   readonly orders: readonly [number, number];
   /** First and last moment, seconds. */
   readonly times: readonly [number, number];
-  /** Rows from first to last moment, columns from the least to the greatest order, all of one size; half peak to peak, row by row. */
+  /** Rows from first to last moment, columns from the least to the greatest order, all of one size; half peak to peak in SI, row by row. */
   readonly rows: number;
   readonly columns: number;
   readonly amplitudes: Float64Array;

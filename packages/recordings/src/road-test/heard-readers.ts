@@ -8,11 +8,12 @@ import { type RecordingResult, recordingFault, recordingValue } from "../recordi
 import { type EvenReaders, evenReaders, longestReader } from "../timing/even-readers.js";
 import { covers } from "../timing/same-moments.js";
 import type { SpoolRoom } from "../timing/sample-spool.js";
-import { isHeard } from "./hearable-places.js";
+import { type HeardQuantity, isHeard } from "./hearable-places.js";
 
 /** A channel whose samples are fetched as they are needed: its longest stretch without a gap. */
 export interface HeardReader {
   readonly place: ChannelPlace;
+  readonly quantity: HeardQuantity;
   readonly even: EvenReaders;
   readonly recorded: RecordedChannel;
 }
@@ -45,7 +46,7 @@ export async function heardReaders(
       });
     const even = await evenReaders(recording, track, index, room, partOfWork(work, k / wanted.length, (k + 1) / wanted.length));
     if (!even.ok) return even;
-    read.push({ place, even: even.value, recorded: recordedChannel(channel, longestReader(even.value)) });
+    read.push({ place, quantity: channel.quantity, even: even.value, recorded: recordedChannel(channel, longestReader(even.value)) });
   }
   const [first] = read;
   // A programmer's error: who asks for channels names one.

@@ -30,10 +30,11 @@ export async function hear(recording: Recording, channels: HeardHere, request: H
   const found = await attribute(input, { ...partOfWork(work, SPEED, ATTRIBUTED), pause });
   if (!found.ok) return { ok: false, why: "signal", fault: found };
   const names = channels.heard.map(({ place }) => place.channel.id);
+  const quantities = channels.heard.map(({ quantity }) => quantity);
   const circumference = powertrain.circumference.value;
   const json = attributionToJson(found.value, { channels: names, circumference, findings: [...prepared.findings, ...channels.findings] });
   const labels = figureLabelsOf(language);
-  const drawn = await inPieces(vibrationPictureSteps({ attribution: found.value, input, names }, document, labels), {
+  const drawn = await inPieces(vibrationPictureSteps({ attribution: found.value, input, names, quantities }, document, labels), {
     ...partOfWork(work, ATTRIBUTED, 1),
     pause,
   });
