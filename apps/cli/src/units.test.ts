@@ -43,7 +43,7 @@ describe("--units us", () => {
       const made = await program.run(["report", "case.json", "-o", `${lang}.html`, "--units", "us", "--draws", "500", "--lang", lang]);
       expect(made.code).toBe(0);
       const page = readFileSync(program.path(`${lang}.html`), "utf8");
-      const [metric, us] = ["km/h", " mph"].map((unit) => page.replaceAll(TITLE, "").includes(unit));
+      const [metric, us] = ["km/h", "\u00a0mph"].map((unit) => page.replaceAll(TITLE, "").includes(unit));
       expect([lang, metric, us]).toEqual([lang, false, true]);
     }
   });

@@ -56,7 +56,7 @@ async function heard(page: Page): Promise<string> {
   await page.getByRole("button", { name: "Name the part" }).click();
   await page.getByRole("heading", { name: "By order and time" }).waitFor({ timeout: BOTH_MS / 2 });
   await page
-    .getByRole("button", { name: /^\d+\.\d Hz, / })
+    .getByRole("button", { name: /^\d+\.\d\sHz, / })
     .first()
     .waitFor();
   return (await page.locator("main").textContent()) ?? "";

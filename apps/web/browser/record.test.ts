@@ -49,12 +49,12 @@ test("a recording is opened on a phone, the right part is named, and the case ke
   expect(await clippedTexts(page)).toEqual([]);
   // A peak says what turns at its rate: the shaft turned 30.8 to 40.1 times a second, and no other order passes through there alone.
   await page
-    .getByRole("button", { name: /^\d\d\.\d Hz, / })
+    .getByRole("button", { name: /^\d\d\.\d\sHz, / })
     .first()
     .tap();
   await page
     .getByRole("listitem")
-    .filter({ hasText: /^The propeller shaft's first order: 3\d\.\d Hz$/ })
+    .filter({ hasText: /^The propeller shaft's first order: 3\d\.\d\sHz$/ })
     .waitFor();
   await page.getByRole("button", { name: "Keep in the case" }).tap();
   await page.getByText("✓ Kept in the case").waitFor();
@@ -81,10 +81,10 @@ test("a stretch is chosen with the arrow keys, and the part is named of it alone
   await page.getByText("400 samples per second").waitFor();
   await gear(page, "drive.csv", "5").click();
   await page.getByRole("button", { name: "Name the part" }).click();
-  await page.getByText(/^30\.0 s of vibration/).waitFor();
+  await page.getByText(/^30\.0\ss of vibration/).waitFor();
   await page.getByRole("slider", { name: "Stretch from" }).focus();
   for (let presses = 0; presses < 3; presses++) await page.keyboard.press("PageUp");
-  await page.getByText(/^(?!0\.0)\d+\.\d to 30\.0 s$/).waitFor();
+  await page.getByText(/^(?!0\.0)\d+\.\d to 30\.0\ss$/).waitFor();
   await page.getByText(/^2\d\.\d s of vibration/).waitFor();
   await page.getByRole("heading", { name: "The propeller shaft's first order" }).waitFor();
 });

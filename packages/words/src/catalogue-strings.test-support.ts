@@ -142,7 +142,7 @@ export function catalogueStrings(catalogue: Catalogue): ReadonlyMap<string, stri
     found.set(`recording.faults.${fault.code}`, recordingFaultText(recording, fault, catalogue.numbers));
   const { faults: signalFaults, verdict, ...vibrationLabels } = vibration;
   walk(found, "vibration", vibrationLabels);
-  found.set("vibration.verdict", verdict({ order: "ab-1", cause: "cd-2", probability: "90 %", share: "40 %" }));
+  found.set("vibration.verdict", verdict({ order: "ab-1", cause: "cd-2", probability: "90\u00a0%", share: "40\u00a0%" }));
   for (const [code, say] of Object.entries(signalFaults))
     found.set(`vibration.faults.${code}`, say({ samples: 3, needed: 9, pulses: 2, rate: 0, time: 3.25, limit: 49 }, catalogue.numbers));
   SAMPLE_PROBLEMS.forEach((problem) => {

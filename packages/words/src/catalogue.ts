@@ -52,5 +52,5 @@ export function problemText(catalogue: Catalogue, problem: Problem): string {
   const words = catalogue.problems[problem.code] as (params: Problem["params"], numbers: Numbers) => string;
   const inWords = placeInWords(catalogue.phrases, problem.path);
   const place = problem.path === "" ? catalogue.wholeFile : inWords === null ? problem.path : `${problem.path} (${inWords})`;
-  return `${place}: ${words(problem.params, catalogue.numbers)}`.replaceAll(/\s+/g, " ");
+  return `${place}: ${words(problem.params, catalogue.numbers)}`.replaceAll(/[^\S\u00a0]+/g, " ");
 }

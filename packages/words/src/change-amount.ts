@@ -2,7 +2,7 @@ import type { FileUnit } from "@halfturn/casefile";
 import type { Numbers } from "./numbers/numbers.js";
 import { written } from "./problem-words.js";
 
-const SUFFIX: Readonly<Record<FileUnit, string>> = { deg: "°", mm: " mm", step: "" };
+const SUFFIX: Readonly<Record<FileUnit, string>> = { deg: "°", mm: "\u00a0mm", step: "" };
 
 const inInches = (unit: FileUnit, { units }: Numbers): boolean => unit === "mm" && units === "us";
 

@@ -16,8 +16,8 @@ describe("corrections in words", () => {
   it("says the sign of an amount in words of the vehicle", () => {
     const { change } = correctionText(catalogues.en, SAMPLE_NAMES);
     expect(change({ adjuster: "wedge", amount: -2.5, unit: "deg" }, "axle-wedge")).toBe("wedge: 2.5° pinion nose down");
-    expect(change({ adjuster: "plate", amount: 6, unit: "mm" }, "support-drop")).toBe("plate: 6 mm lower");
-    expect(change({ adjuster: "slot", amount: -4, unit: "mm" }, "support-shift")).toBe("slot: 4 mm to the right");
+    expect(change({ adjuster: "plate", amount: 6, unit: "mm" }, "support-drop")).toBe("plate: 6\u00a0mm lower");
+    expect(change({ adjuster: "slot", amount: -4, unit: "mm" }, "support-shift")).toBe("slot: 4\u00a0mm to the right");
     expect(change({ adjuster: "turn", amount: -1, unit: "step" }, "rephase")).toBe("turn: 1 spline step anticlockwise");
   });
 
@@ -29,13 +29,13 @@ describe("corrections in words", () => {
   });
 
   it.each([
-    [8, 3, "moves 8 mm out at most and 3 mm in at most"],
-    [8, 0, "moves out only, by 8 mm at most"],
-    [8, -2, "moves out only, by 8 mm at most"],
-    [-2, 5, "moves in only, by 5 mm at most"],
+    [8, 3, "moves 8\u00a0mm out at most and 3\u00a0mm in at most"],
+    [8, 0, "moves out only, by 8\u00a0mm at most"],
+    [8, -2, "moves out only, by 8\u00a0mm at most"],
+    [-2, 5, "moves in only, by 5\u00a0mm at most"],
   ])("says how far a slip spline moves when it goes out by %s and in by %s", (outMm, inMm, said) => {
     const { instruction } = correctionText(catalogues.en, SAMPLE_NAMES);
     const params = { driveline: "rear", section: "front", engagedMm: 60, minimumEngagedMm: 45, outMm, inMm };
-    expect(instruction({ code: "check-slip", params })).toContain(`over all states it ${said}; 60 mm stay engaged`);
+    expect(instruction({ code: "check-slip", params })).toContain(`over all states it ${said}; 60\u00a0mm stay engaged`);
   });
 });

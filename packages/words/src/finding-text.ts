@@ -44,7 +44,7 @@ export function findingReader({ params, path }: Pick<Finding, "params" | "path">
     amount: (key, decimals) => format(key, (value) => numbers.plain(value, decimals)),
     order: (partKey, orderKey) => format(orderKey, (order) => catalogue.orders.orderOf(text(partKey), order, nameOf)),
     share: (key) => format(key, numbers.share),
-    signedShare: (key) => format(key, (value) => `${value > 0 ? "+" : ""}${numbers.plain(value * 100, 1)} %`),
+    signedShare: (key) => format(key, (value) => `${value > 0 ? "+" : ""}${numbers.plain(value * 100, 1)}\u00a0%`),
     repeat:
       params.repeat === undefined ? null : phrases.repeat({ of: text("repeat"), path: text("repeatPath"), share: shareOf(params) }, nameOf),
     readPlace: (key) => phrases.readPlace(text(key), nameOf),

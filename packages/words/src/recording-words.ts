@@ -27,5 +27,5 @@ export function recordingFaultText({ wholeRecording, places, faults }: Recording
   const words = faults[fault.code] as (params: RecordingFault["params"], numbers: Numbers) => string;
   const [kind = "", ...rest] = fault.path.split(" ");
   const named = Object.hasOwn(places, kind) ? [places[kind as keyof typeof places], ...rest].join(" ") : fault.path;
-  return `${named === "" ? wholeRecording : named}: ${words(fault.params, numbers)}`.replaceAll(/\s+/g, " ");
+  return `${named === "" ? wholeRecording : named}: ${words(fault.params, numbers)}`.replaceAll(/[^\S\u00a0]+/g, " ");
 }

@@ -33,7 +33,7 @@ test("an order that cannot be seen is never said to be absent", () => {
     params: { part: "engine", order: 3, lowestHz: 74.6, highestHz: 104.7, limitHz: 49, foldsToHz: 4.5 },
   };
   expect(findingText(catalogues.en, unseen).says).toBe(
-    "The engine's third order ran at 75 to 105 Hz; the recording shows nothing above 49 Hz. Its silence rules nothing out. If the sensor lets it through, it shows near 5 Hz.",
+    "The engine's third order ran at 75 to 105\u00a0Hz; the recording shows nothing above 49\u00a0Hz. Its silence rules nothing out. If the sensor lets it through, it shows near 5\u00a0Hz.",
   );
   const { foldsToHz: _, ...params } = unseen.params;
   expect(findingText(catalogues.en, { ...unseen, params }).says).not.toContain("lets it through");
@@ -41,13 +41,13 @@ test("an order that cannot be seen is never said to be absent", () => {
 
 test("a correction of the speed has its sign", () => {
   const corrected: Finding = { code: "attribution.speed-corrected", severity: "note", path: "", params: { correctionShare: 0.0123 } };
-  expect(findingText(catalogues.en, corrected).says).toContain("+1.2 %");
-  expect(findingText(catalogues.es, { ...corrected, params: { correctionShare: -0.0123 } }).says).toContain("-1,2 %");
+  expect(findingText(catalogues.en, corrected).says).toContain("+1.2\u00a0%");
+  expect(findingText(catalogues.es, { ...corrected, params: { correctionShare: -0.0123 } }).says).toContain("-1,2\u00a0%");
 });
 
 test.each(LANGUAGES)("%s says a standstill with or without its time", (language) => {
   const { vibration, numbers } = catalogues[language];
   const fault = { ok: false, code: "shaft-angle.standstill", path: "speeds[3]" } as const;
-  expect(signalFaultText(vibration, { ...fault, params: { time: 12.5 } }, numbers)).toMatch(/12[.,]5 s/);
+  expect(signalFaultText(vibration, { ...fault, params: { time: 12.5 } }, numbers)).toMatch(/12[.,]5\u00a0s/);
   expect(signalFaultText(vibration, { ...fault, params: {} }, numbers)).not.toMatch(/\d/);
 });

@@ -6,6 +6,7 @@ import { colourWanted } from "./colour.js";
 import type { CliContext, CliProcess } from "./context.js";
 import { exitCodeOf } from "./exit-code.js";
 import { afterLanguage, languageArgument, unitsArgument } from "./language-argument.js";
+import { typedSpaces } from "./typed-spaces.js";
 
 /** What the program gets from outside besides its arguments. */
 export interface Outside extends Pick<CliContext, "now" | "newId" | "onStop" | "readStandardInput"> {
@@ -18,9 +19,10 @@ export async function runProgram(args: readonly string[], { process, terminal, .
   const words = catalogueOf(languageArgument(args, process.env), unitsArgument(args));
   const colour = colourWanted(terminal, process.env);
   const app = appOf(words, colour);
+  const printing = spacedProcess(process);
   const context: CliContext = {
     ...outside,
-    process,
+    process: printing,
     words,
     paint: paintOf(colour),
     propose: async (typed) => (await proposeCompletions(app, typed, context)).map(({ completion }) => completion),
@@ -28,3 +30,19 @@ export async function runProgram(args: readonly string[], { process, terminal, .
   await run(app, afterLanguage(args), context);
   return exitCodeOf(process.exitCode);
 }
+
+/** The process, whose streams print typed spaces; its exit code stays its own. */
+const spacedProcess = (process: CliProcess): CliProcess => {
+  const [stdout, stderr] = [typedSpaces(process.stdout), typedSpaces(process.stderr)];
+  return {
+    stdout,
+    stderr,
+    env: process.env,
+    get exitCode() {
+      return process.exitCode ?? null;
+    },
+    set exitCode(code) {
+      process.exitCode = code;
+    },
+  };
+};

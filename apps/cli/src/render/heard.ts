@@ -48,11 +48,11 @@ function groundLines({ json, names, speedColumn, gear, notes }: Heard, view: Vie
     listening.turned(numbers.plain(json.wheelTurns, 0), numbers.plain(json.bandHz, 0)),
     ...(speedColumn === null || corrected === null || Math.abs(corrected) < LEAST_CORRECTION
       ? []
-      : [listening.speedCorrected(`${corrected < 0 ? "-" : "+"}${numbers.plain(Math.abs(corrected) * 100, 1)} %`)]),
+      : [listening.speedCorrected(`${corrected < 0 ? "-" : "+"}${numbers.plain(Math.abs(corrected) * 100, 1)}\u00a0%`)]),
     ...notes.map((note) => noteText(orders, note, numbers)),
   ];
   return [
-    view.paint("strong", vibration.heading(`${numbers.plain(json.durationS, 1)} s`, rate)),
+    view.paint("strong", vibration.heading(`${numbers.plain(json.durationS, 1)}\u00a0s`, rate)),
     ...sentences.flatMap((sentence) => wrap(sentence, view.width, "    ", "  ")),
   ];
 }

@@ -91,7 +91,7 @@ describe("joints", () => {
       jointLines([joint("J1", 14.39, "over"), joint("J2", 2.75, "within")], ["double-cross", "cross"], name, view);
     expect(lines(plain)).toEqual([
       "Joints",
-      "  Joint   Angle  95 % interval     Limit           Verdict",
+      "  Joint   Angle  95\u00a0% interval     Limit           Verdict",
       "  J1     14.39°  14.29° to 14.49°  0.50° to 4.80°  over the limit",
       "  J2      2.75°  2.65° to 2.85°    0.50° to 4.80°  within limits",
       "  J1: double cross joint",

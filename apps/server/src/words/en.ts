@@ -1,6 +1,6 @@
 import type { ServerWords } from "./server-words.js";
 
-const megabytes = (bytes: number): string => `${Math.floor(bytes / 1_000_000)} MB`;
+const megabytes = (bytes: number): string => `${Math.floor(bytes / 1_000_000)}\u00a0MB`;
 
 const megapixels = (pixels: number): string => String(Math.ceil(pixels / 1_000_000));
 

@@ -54,8 +54,8 @@ describe("the section Correct", () => {
         expect(cell?.detail).toBe(`${angle?.interval95[0].toFixed(2)}° to ${angle?.interval95[1].toFixed(2)}°`);
       });
       const slip = foretold?.slipTravelMm;
-      expect(table.rows.at(-1)?.[2 + state]?.text).toBe(`${slip?.value.toFixed(1)} mm, within limits`);
-      expect(table.rows.at(-1)?.[2 + state]?.detail).toBe(`${slip?.interval95[0].toFixed(1)} to ${slip?.interval95[1].toFixed(1)} mm`);
+      expect(table.rows.at(-1)?.[2 + state]?.text).toBe(`${slip?.value.toFixed(1)}\u00a0mm, within limits`);
+      expect(table.rows.at(-1)?.[2 + state]?.detail).toBe(`${slip?.interval95[0].toFixed(1)} to ${slip?.interval95[1].toFixed(1)}\u00a0mm`);
     });
     expect(table.rows.map((row) => row[1]?.text)).toContain("4.15°, over the limit");
   });
@@ -124,7 +124,7 @@ describe("the section Correct", () => {
     expect(first).toEqual({ text: expect.stringMatching(/no words for: weld-it/), cautions: [] });
     expect(second?.text).toMatch(/no words for: trade-off/);
     expect(third?.text).not.toMatch(/\[object|undefined|NaN/);
-    expect(strange[0]).toMatchObject({ items: expect.arrayContaining([{ label: "Change", value: "gone: -3 mm" }]) });
+    expect(strange[0]).toMatchObject({ items: expect.arrayContaining([{ label: "Change", value: "gone: -3\u00a0mm" }]) });
     expect(strange[0]).toMatchObject({
       items: expect.arrayContaining([{ label: "Worked out from", value: "a gauging that the case no longer holds" }]),
     });

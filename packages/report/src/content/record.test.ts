@@ -43,7 +43,7 @@ describe("the section Record", () => {
   test("says what turns over the speeds of the complaint, with each order's frequencies", () => {
     const [turning, ...others] = tables(recordOf(exampleCase("two-piece")));
     expect(others).toEqual([]);
-    expect(turning?.caption).toBe("What turns at 80 to 90 km/h in gear 4, and what it can shake at");
+    expect(turning?.caption).toBe("What turns at 80 to 90\u00a0km/h in gear 4, and what it can shake at");
     // 80 km/h over 2.42 m is 9.18 turns a second, 90 km/h 10.33; the shaft turns 3.73 times as fast.
     const shaft = turning?.rows.find(([part]) => part?.text === "Propeller shaft");
     expect(shaft?.map(({ text }) => text)).toEqual(["Propeller shaft", "1", "34.3 to 38.5", "unbalance or runout"]);
@@ -63,7 +63,7 @@ describe("the section Record", () => {
       ["Wheel", "1", "8.0 to 11.0", "not known", "2%", "<\u00a01%"],
     ]);
     expect(heard?.rows[0]?.[3]?.detail).toBe("0.940 to 1.020");
-    expect(heard?.notes.join(" ")).toContain("nothing above 250 Hz, so it rules nothing out of: the engine's third order.");
+    expect(heard?.notes.join(" ")).toContain("nothing above 250\u00a0Hz, so it rules nothing out of: the engine's third order.");
   });
 
   test("says why no part is named, also for a reason of a later version", () => {

@@ -79,13 +79,13 @@ describe.each(EXAMPLE_NAMES)("the report of %s", (name) => {
 test("an acceleration inside its limit that may pass the caution says so in the conclusion and in its row", () => {
   const limits = { equivalentMaximumDeg: 4, drivenAccelerationOverRadS2: 500 };
   const content = reportContent(sampleReport({ ...exampleCase("two-piece"), limits }));
-  expect(noticesOf(content)[0]?.lines.join("\n")).toMatch(/within its limit, but it may pass 300 rad\/s², where caution begins/);
+  expect(noticesOf(content)[0]?.lines.join("\n")).toMatch(/within its limit, but it may pass 300\u00a0rad\/s², where caution begins/);
   expect(cellsOf(tableOf(content, "Motion, with accelerations at the highest shaft speed"))).toContain("within limits, caution");
 });
 
 test("a Spanish report says in Spanish what the format's own words and the built-in limits mean, and names places in words", () => {
   const content = reportContent(sampleReport(exampleCase("two-piece"), "es"));
-  expect(content.head.items.at(-1)?.value).toMatch(/^Se nota a 80–90 km\/h; Marcha 4; Se nota en suelo; Carga a velocidad constante/);
+  expect(content.head.items.at(-1)?.value).toMatch(/^Se nota a 80–90\u00a0km\/h; Marcha 4; Se nota en suelo; Carga a velocidad constante/);
   const sources = tableOf(content, "Límites aplicados").rows.map((row) => row[2]?.text ?? "");
   expect(sources.filter((source) => !/memoria|práctica común|no se conoce/.test(source))).toEqual([]);
   const places = blocksOf(content).flatMap((block) => (block.kind === "findings" ? block.items.map(({ place }) => place) : []));

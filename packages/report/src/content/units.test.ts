@@ -5,9 +5,9 @@ import type { ReportContent } from "./blocks.js";
 import { reportContent } from "./report-content.js";
 import type { ReportInput } from "./report-input.js";
 
-const METRIC = /\d ?(?:mm|km\/h|m)(?![\p{L}\d/²])/gu;
-const US = /\d ?(?:in|mph|ft)(?![\p{L}\d/])/gu;
-const BESIDE = /\(-?[\d.,]+ mm\)/g;
+const METRIC = /\d[\u00a0 ]?(?:mm|km\/h|m)(?![\p{L}\d/²])/gu;
+const US = /\d[\u00a0 ]?(?:in|mph|ft)(?![\p{L}\d/])/gu;
+const BESIDE = /\(-?[\d.,]+\u00a0mm\)/g;
 
 /** Every text of a report, figures without their tags. */
 function textsOf(value: unknown): readonly string[] {
@@ -45,9 +45,9 @@ test("the slip and the complaint are the recorded ones, in inches and miles an h
   );
   expect(slips.length).toBeGreaterThan(0);
   for (const { value, interval95 } of slips) {
-    expect(texts).toContain(`${inches(value)} in, within limits`);
-    expect(texts).toContain(`${inches(interval95[0])} to ${inches(interval95[1])} in`);
+    expect(texts).toContain(`${inches(value)}\u00a0in, within limits`);
+    expect(texts).toContain(`${inches(interval95[0])} to ${inches(interval95[1])}\u00a0in`);
   }
   const [from = 0, to = 0] = file.complaint?.speedKmh ?? [];
-  expect(texts).toContain(`${(from / 1.609344).toFixed(0)} to ${(to / 1.609344).toFixed(0)} mph`);
+  expect(texts).toContain(`${(from / 1.609344).toFixed(0)} to ${(to / 1.609344).toFixed(0)}\u00a0mph`);
 });

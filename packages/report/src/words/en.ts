@@ -65,15 +65,15 @@ export const en: ReportWords = {
     speedFrom: "Speed from",
     theVibration: "the vibration itself: which order it follows was assumed",
     length: "Length",
-    lengthOf: (seconds, rate) => `${seconds} s, ${rate} samples per second`,
+    lengthOf: (seconds, rate) => `${seconds}\u00a0s, ${rate} samples per second`,
     verdict: "What the vibration follows",
     noVerdict: "No part is named",
     follows: (order, probability, share) =>
       `The recorded vibration follows ${order}: ${probability} probable among the orders that can be seen. It explains ${share} of what was recorded.`,
     heardIn: (recording) => `Orders heard in ${recording}`,
     unexplained: (share) =>
-      `${share} of what was recorded follows no order. Amplitudes are half peak to peak; below each stands its 95 % interval.`,
-    unseen: (orders, band) => `The recording shows nothing above ${band} Hz, so it rules nothing out of: ${orders}.`,
+      `${share} of what was recorded follows no order. Amplitudes are half peak to peak; below each stands its 95\u00a0% interval.`,
+    unseen: (orders, band) => `The recording shows nothing above ${band}\u00a0Hz, so it rules nothing out of: ${orders}.`,
   },
   correct: {
     noneChosen: (adjusters) =>
@@ -94,7 +94,7 @@ export const en: ReportWords = {
     chanceNotAsked: "not worked out",
     nearlyAll: "over 99%",
     hardlyAny: "under 1%",
-    foretoldOf: (driveline) => `${driveline}: before, and foretold in each state, with 95 % intervals`,
+    foretoldOf: (driveline) => `${driveline}: before, and foretold in each state, with 95\u00a0% intervals`,
     before: "Before",
     slipSign: "Slip travel is counted from where the spline stood when gauged: positive when pulled out.",
     atSpeed: (speed) => `Accelerations at ${speed}.`,
@@ -141,7 +141,7 @@ export const en: ReportWords = {
       coast: "coasting",
     },
     complaintSpeed: "Felt at",
-    speeds: (low, high, unit) => (low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`),
+    speeds: (low, high, unit) => (low === high ? `${low}\u00a0${unit}` : `${low} to ${high}\u00a0${unit}`),
     gear: "Gear",
     feel: "Felt in",
     load: "Load",

@@ -29,5 +29,5 @@ export const converting: Converting = {
   written: (path, channels) => `${path} written: ${channels}.`,
   entry: "A sound file says neither names nor units. In the case, under recordings:",
   startLost: (seconds) =>
-    `The first sample was taken at ${seconds} s, and a sound file begins at 0: move a speed log of its own by as much, or write a table.`,
+    `The first sample was taken at ${seconds}\u00a0s, and a sound file begins at 0: move a speed log of its own by as much, or write a table.`,
 };

@@ -4,7 +4,8 @@ import type { FindingCatalogue } from "../catalogue.js";
 export const recordingFindings = {
   "recording.length-open": {
     title: "Length left open",
-    says: (of) => `The recorder never wrote how long the recording is; it was read to the end of the file, ${of.amount("seconds", 1)} s.`,
+    says: (of) =>
+      `The recorder never wrote how long the recording is; it was read to the end of the file, ${of.amount("seconds", 1)}\u00a0s.`,
     doNext: () => "Look whether the recording is as long as the test was.",
   },
   "recording.no-full-scale": {
@@ -41,19 +42,19 @@ export const recordingFindings = {
   "recording.stamps-rounded": {
     title: "Times are rounded",
     says: (of) =>
-      `The times of ${of.text("channel")} are rounded (${of.amount("jitterPercent", 1)} % of a step); the samples were taken as evenly spaced at the measured ${of.amount("rateHz", 2)} Hz.`,
+      `The times of ${of.text("channel")} are rounded (${of.amount("jitterPercent", 1)}\u00a0% of a step); the samples were taken as evenly spaced at the measured ${of.amount("rateHz", 2)}\u00a0Hz.`,
     doNext: () => "Nothing; a file whose times have more decimals would not need this.",
   },
   "recording.stamps-uneven": {
     title: "Uneven sampling",
     says: (of) =>
-      `The samples of ${of.text("channel")} are not evenly spaced (jitter ${of.amount("jitterPercent", 1)} % of a step); they were interpolated at their times to ${of.amount("rateHz", 2)} Hz.`,
+      `The samples of ${of.text("channel")} are not evenly spaced (jitter ${of.amount("jitterPercent", 1)}\u00a0% of a step); they were interpolated at their times to ${of.amount("rateHz", 2)}\u00a0Hz.`,
     doNext: () => "Trust no order above a quarter of that rate; record with a device that samples by its own clock.",
   },
   "recording.gaps": {
     title: "Gaps in the recording",
     says: (of) =>
-      `${of.text("channel")} has ${of.amount("count", 0)} gaps, ${of.amount("lostS", 2)} s together; the longest stretch without one is ${of.amount("longestRunS", 1)} s, and only it was used.`,
+      `${of.text("channel")} has ${of.amount("count", 0)} gaps, ${of.amount("lostS", 2)}\u00a0s together; the longest stretch without one is ${of.amount("longestRunS", 1)}\u00a0s, and only it was used.`,
     doNext: () => "Record again if that is too short: a wire instead of a radio link, nothing else running on the device.",
   },
   "recording.channel-left-out": {

@@ -22,13 +22,13 @@ export const vibrationFindings = {
   "attribution.order-not-observable": {
     title: "An order that this recording cannot show",
     says: (of) =>
-      `${capital(of.order("part", "order"))} ran at ${of.amount("lowestHz", 0)} to ${of.amount("highestHz", 0)} Hz; the recording shows nothing above ${of.amount("limitHz", 0)} Hz. Its silence rules nothing out.${of.has("foldsToHz") ? ` If the sensor lets it through, it shows near ${of.amount("foldsToHz", 0)} Hz.` : ""}`,
+      `${capital(of.order("part", "order"))} ran at ${of.amount("lowestHz", 0)} to ${of.amount("highestHz", 0)}\u00a0Hz; the recording shows nothing above ${of.amount("limitHz", 0)}\u00a0Hz. Its silence rules nothing out.${of.has("foldsToHz") ? ` If the sensor lets it through, it shows near ${of.amount("foldsToHz", 0)}\u00a0Hz.` : ""}`,
     doNext: () => "Record with a sensor of a higher rate before this order is ruled out.",
   },
   "attribution.folded-back": {
     title: "A vibration above half the sampling rate shows at a false frequency",
     says: (of) =>
-      `What shows at ${of.amount("seenHz", 0)} Hz moves with the speed as ${of.order("part", "order")} at ${of.amount("frequencyHz", 0)} Hz would.`,
+      `What shows at ${of.amount("seenHz", 0)}\u00a0Hz moves with the speed as ${of.order("part", "order")} at ${of.amount("frequencyHz", 0)}\u00a0Hz would.`,
     doNext: () => "Record with a sensor of a higher rate: its amplitude cannot be told from this one.",
   },
   "attribution.fold-back-coincides": {
@@ -85,8 +85,8 @@ export const vibrationFindings = {
     title: "Something resonates",
     says: (of) =>
       of.text("excitedBy") === "orders"
-        ? `An order is largest while it passes ${of.amount("frequencyHz", 1)} Hz and falls off on either side.`
-        : `At ${of.amount("frequencyHz", 1)} Hz something rings whatever the speed (${of.share("energyShare")} of what was recorded).`,
+        ? `An order is largest while it passes ${of.amount("frequencyHz", 1)}\u00a0Hz and falls off on either side.`
+        : `At ${of.amount("frequencyHz", 1)}\u00a0Hz something rings whatever the speed (${of.share("energyShare")} of what was recorded).`,
     doNext: () =>
       "Look for what rings there (mounts, brackets, floor, a long shaft): the same order shakes less when that is put right or tuned away.",
   },

@@ -49,7 +49,7 @@ export const labels: Labels = {
   heading: "Heading",
   operatingAngle: "Operating angle",
   angle: "Angle",
-  interval95: "95 % interval",
+  interval95: "95\u00a0% interval",
   uncertainty: "Uncertainty",
   minimum: "Minimum",
   maximum: "Maximum",
@@ -72,7 +72,7 @@ export const labels: Labels = {
   limitOfCase: (key) => `set in this case, without a source (${key})`,
   limitSources: {
     "joint-acceleration-practice":
-      "from memory: design practice for the inertia of a shaft driven through a joint; widely printed tables of angle against speed imply 855 to 1023 rad/s²",
+      "from memory: design practice for the inertia of a shaft driven through a joint; widely printed tables of angle against speed imply 855 to 1023\u00a0rad/s²",
     "joint-kind-practice": "common practice, no source; the maker's figure for the joint goes first",
     "needles-must-roll": "common practice, no source: needles that never roll dent their races",
     "no-minimum-known": "no minimum known",

@@ -61,7 +61,7 @@ export const orders = (numbers: Numbers): OrderWords => {
     coincidences: "Orders too close to tell apart",
     noCoincidences: "All orders can be told apart.",
     recordingOf: (turns, seconds, distance) =>
-      `In a recording of ${turns} turns of the wheel at steady speed (${seconds} s, ${distance} at this speed):`,
+      `In a recording of ${turns} turns of the wheel at steady speed (${seconds}\u00a0s, ${distance} at this speed):`,
     coincidence: coincidenceText(numbers, {
       orderOf,
       apart: (first, second, separation, turns, distance) =>

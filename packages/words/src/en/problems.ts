@@ -58,7 +58,7 @@ export const problems: ProblemCatalogue = {
     `case version ${got} is not known here; this program reads up to version ${newest}, so update the program or save the case as version ${newest}`,
   "too-large": ({ of, got, limit }, n) =>
     of === "bytes"
-      ? `${n.plain(got / 1e6, 1)} MB is more than a case may have (${n.plain(limit / 1e6, 1)} MB); check that this is the case and not a recording`
+      ? `${n.plain(got / 1e6, 1)}\u00a0MB is more than a case may have (${n.plain(limit / 1e6, 1)}\u00a0MB); check that this is the case and not a recording`
       : `lists and objects nested ${got} deep, ${limit} allowed; check the brackets`,
   missing: ({ allowed }, n) => (allowed ? `is missing; write ${n.any(allowed)}` : "is missing; add it"),
   "wrong-type": ({ expected, got, value, example }) => {

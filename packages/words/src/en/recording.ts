@@ -37,7 +37,7 @@ export const recording: RecordingWords = {
     "recording.line-too-long": ({ limit }, n) =>
       `the line is longer than ${n.plain(limit, 0)} bytes, so this is hardly a table of readings; look whether the right file was taken`,
     "recording.time-backwards": ({ sample, time, before }, n) =>
-      `time runs backwards at sample ${n.plain(sample, 0)}: ${n.plain(time, 6)} s comes after ${n.plain(before, 6)} s; look whether two recordings were joined, and give one of them`,
+      `time runs backwards at sample ${n.plain(sample, 0)}: ${n.plain(time, 6)}\u00a0s comes after ${n.plain(before, 6)}\u00a0s; look whether two recordings were joined, and give one of them`,
     "recording.too-few-samples": ({ samples, needed }, n) =>
       `${n.plain(samples, 0)} samples with a time and a value are too few to work on; ${n.plain(needed, 0)} at least are needed, and some tens of seconds are useful`,
     "recording.no-steady-rate": ({ gaps, samples }, n) =>

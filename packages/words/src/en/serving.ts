@@ -24,7 +24,7 @@ export const serving: Serving = {
   openFolder: (folder) =>
     `Other users of this machine may open ${folder}. The database in it was closed to them; close the folder too (chmod 700), for whoever may write in it may replace the data.`,
   finishing: (requests, seconds) =>
-    `Finishing requests that were begun (${requests}), ${seconds} s at the most. Ctrl-C again stops at once.`,
+    `Finishing requests that were begun (${requests}), ${seconds}\u00a0s at the most. Ctrl-C again stops at once.`,
   stopped: "Stopped; everything is saved.",
   backup: {
     brief: "Write the shop's whole data into one file",

@@ -90,7 +90,7 @@ export const terminal: Terminal = {
       `--${flag}: there is no plan ${number}; ${count < 2 ? `there is ${count === 0 ? "none" : "one only"}` : `write a number from 1 to ${count}`}`,
     nothingToRecord: (number) => `--choose: plan ${number} changes nothing, so there is nothing to record; choose another or leave it out`,
     chooseNeedsFile: "--choose: standard input cannot be written back; name a case file",
-    roadSpeed: (least, most) => `is not a road speed from ${least} to ${most} km/h; write one such as 105 or 65mph`,
+    roadSpeed: (least, most) => `is not a road speed from ${least} to ${most}\u00a0km/h; write one such as 105 or 65mph`,
     outputKind: "does not say which kind to write; let the name end in .pdf or .html",
   },
   files: {

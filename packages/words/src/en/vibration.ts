@@ -14,13 +14,13 @@ export const vibration: VibrationWords = {
     "shaft-angle.times-not-rising": () => "Times of the speed do not rise: look whether two logs were joined, and give one.",
     "shaft-angle.too-few-speeds": () => "A speed log needs two readings at least.",
     "shaft-angle.standstill": ({ time }, n) =>
-      `The speed is nought${typeof time === "number" ? ` at ${n.plain(time, 1)} s` : ""}, and orders need something that turns: cut the recording to the stretch that was driven.`,
+      `The speed is nought${typeof time === "number" ? ` at ${n.plain(time, 1)}\u00a0s` : ""}, and orders need something that turns: cut the recording to the stretch that was driven.`,
     "shaft-angle.no-ridge": () =>
       "No order stands out clearly enough to tell the speed by: log the speed, mount a tachometer, or narrow the range of speeds.",
     "order-tracking.no-whole-turns": () =>
       "Signal and speed do not share one whole block of turns: look whether their clocks agree, or record longer.",
     "attribution.no-orders": ({ limit }, n) =>
-      `The recording shows nothing above ${n.plain(Number(limit), 0)} Hz, where every order of this vehicle lies: record with a faster sensor, or drive slower.`,
+      `The recording shows nothing above ${n.plain(Number(limit), 0)}\u00a0Hz, where every order of this vehicle lies: record with a faster sensor, or drive slower.`,
     "attribution.not-turning": () => "The shaft whose speed is known does not turn: look at the speed column.",
   },
   comfort: {
@@ -49,5 +49,5 @@ export const vibration: VibrationWords = {
   frequency: "Frequency",
   notObservable: "cannot be seen",
   unexplained: "Not explained by any order",
-  acceleration: (value) => `${value} m/s²`,
+  acceleration: (value) => `${value}\u00a0m/s²`,
 };

@@ -29,5 +29,5 @@ export const converting: Converting = {
   written: (path, channels) => `${path} escrito: ${channels}.`,
   entry: "Un archivo de sonido no dice nombres ni unidades. En el caso, en recordings:",
   startLost: (seconds) =>
-    `La primera muestra se tomó a los ${seconds} s, y un archivo de sonido empieza en 0: desplace otro tanto un registro de velocidad aparte, o escriba una tabla.`,
+    `La primera muestra se tomó a los ${seconds}\u00a0s, y un archivo de sonido empieza en 0: desplace otro tanto un registro de velocidad aparte, o escriba una tabla.`,
 };

@@ -4,7 +4,7 @@ import type { FindingCatalogue } from "../catalogue.js";
 export const recordingFindings = {
   "recording.length-open": {
     title: "Duración sin anotar",
-    says: (of) => `El registrador no llegó a escribir la duración; se leyó hasta el final del archivo, ${of.amount("seconds", 1)} s.`,
+    says: (of) => `El registrador no llegó a escribir la duración; se leyó hasta el final del archivo, ${of.amount("seconds", 1)}\u00a0s.`,
     doNext: () => "Mire si la grabación dura lo que duró la prueba.",
   },
   "recording.no-full-scale": {
@@ -41,19 +41,19 @@ export const recordingFindings = {
   "recording.stamps-rounded": {
     title: "Tiempos redondeados",
     says: (of) =>
-      `Los tiempos de ${of.text("channel")} están redondeados (${of.amount("jitterPercent", 1)} % de un paso); las muestras se tomaron a pasos iguales, a los ${of.amount("rateHz", 2)} Hz medidos.`,
+      `Los tiempos de ${of.text("channel")} están redondeados (${of.amount("jitterPercent", 1)}\u00a0% de un paso); las muestras se tomaron a pasos iguales, a los ${of.amount("rateHz", 2)}\u00a0Hz medidos.`,
     doNext: () => "Nada; un archivo con más decimales en los tiempos no lo necesitaría.",
   },
   "recording.stamps-uneven": {
     title: "Muestreo desigual",
     says: (of) =>
-      `Las muestras de ${of.text("channel")} no están a pasos iguales (fluctuación del ${of.amount("jitterPercent", 1)} % de un paso); se interpolaron en sus tiempos a ${of.amount("rateHz", 2)} Hz.`,
+      `Las muestras de ${of.text("channel")} no están a pasos iguales (fluctuación del ${of.amount("jitterPercent", 1)}\u00a0% de un paso); se interpolaron en sus tiempos a ${of.amount("rateHz", 2)}\u00a0Hz.`,
     doNext: () => "No se fíe de órdenes por encima de un cuarto de esa frecuencia; grabe con un aparato que muestree con su propio reloj.",
   },
   "recording.gaps": {
     title: "Huecos en la grabación",
     says: (of) =>
-      `${of.text("channel")} tiene ${of.amount("count", 0)} huecos, ${of.amount("lostS", 2)} s en total; el tramo más largo sin huecos dura ${of.amount("longestRunS", 1)} s, y solo se usó ese.`,
+      `${of.text("channel")} tiene ${of.amount("count", 0)} huecos, ${of.amount("lostS", 2)}\u00a0s en total; el tramo más largo sin huecos dura ${of.amount("longestRunS", 1)}\u00a0s, y solo se usó ese.`,
     doNext: () => "Grabe otra vez si es demasiado corto: un cable en lugar de radio, y nada más en marcha en el aparato.",
   },
   "recording.channel-left-out": {

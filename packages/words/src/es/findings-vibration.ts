@@ -21,13 +21,13 @@ export const vibrationFindings = {
   "attribution.order-not-observable": {
     title: "Un orden que esta grabación no puede mostrar",
     says: (of) =>
-      `Frecuencia de ${of.order("part", "order")}: de ${of.amount("lowestHz", 0)} a ${of.amount("highestHz", 0)} Hz; la grabación no muestra nada por encima de ${of.amount("limitHz", 0)} Hz. Su silencio no descarta nada.${of.has("foldsToHz") ? ` Si el sensor lo deja pasar, aparece cerca de ${of.amount("foldsToHz", 0)} Hz.` : ""}`,
+      `Frecuencia de ${of.order("part", "order")}: de ${of.amount("lowestHz", 0)} a ${of.amount("highestHz", 0)}\u00a0Hz; la grabación no muestra nada por encima de ${of.amount("limitHz", 0)}\u00a0Hz. Su silencio no descarta nada.${of.has("foldsToHz") ? ` Si el sensor lo deja pasar, aparece cerca de ${of.amount("foldsToHz", 0)}\u00a0Hz.` : ""}`,
     doNext: () => "Grabe con un sensor más rápido antes de descartar este orden.",
   },
   "attribution.folded-back": {
     title: "Una vibración por encima de la mitad del muestreo aparece en una frecuencia falsa",
     says: (of) =>
-      `Lo que aparece a ${of.amount("seenHz", 0)} Hz se mueve con la velocidad como lo haría ${of.order("part", "order")} a ${of.amount("frequencyHz", 0)} Hz.`,
+      `Lo que aparece a ${of.amount("seenHz", 0)}\u00a0Hz se mueve con la velocidad como lo haría ${of.order("part", "order")} a ${of.amount("frequencyHz", 0)}\u00a0Hz.`,
     doNext: () => "Grabe con un sensor más rápido: con este no se conoce su amplitud.",
   },
   "attribution.fold-back-coincides": {
@@ -84,8 +84,8 @@ export const vibrationFindings = {
     title: "Algo resuena",
     says: (of) =>
       of.text("excitedBy") === "orders"
-        ? `Un orden es mayor al pasar por ${of.amount("frequencyHz", 1)} Hz y decae a ambos lados.`
-        : `A ${of.amount("frequencyHz", 1)} Hz algo suena a cualquier velocidad (${of.share("energyShare")} de lo grabado).`,
+        ? `Un orden es mayor al pasar por ${of.amount("frequencyHz", 1)}\u00a0Hz y decae a ambos lados.`
+        : `A ${of.amount("frequencyHz", 1)}\u00a0Hz algo suena a cualquier velocidad (${of.share("energyShare")} de lo grabado).`,
     doNext: () => "Busque qué resuena ahí (soportes, bridas, piso, un árbol largo): el mismo orden vibra menos cuando eso se corrige.",
   },
   "attribution.beat": {

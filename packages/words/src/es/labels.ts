@@ -49,7 +49,7 @@ export const labels: Labels = {
   heading: "Rumbo en planta",
   operatingAngle: "Ángulo de trabajo",
   angle: "Ángulo",
-  interval95: "Intervalo del 95 %",
+  interval95: "Intervalo del 95\u00a0%",
   uncertainty: "Incertidumbre",
   minimum: "Mínimo",
   maximum: "Máximo",
@@ -72,7 +72,7 @@ export const labels: Labels = {
   limitOfCase: (key) => `fijado en este caso, sin fuente (${key})`,
   limitSources: {
     "joint-acceleration-practice":
-      "de memoria: práctica de diseño para la inercia de un árbol movido a través de una junta; las tablas de ángulo según velocidad que circulan impresas suponen de 855 a 1023 rad/s²",
+      "de memoria: práctica de diseño para la inercia de un árbol movido a través de una junta; las tablas de ángulo según velocidad que circulan impresas suponen de 855 a 1023\u00a0rad/s²",
     "joint-kind-practice": "práctica común, sin fuente; la cifra del fabricante de la junta va antes",
     "needles-must-roll": "práctica común, sin fuente: las agujas que nunca ruedan marcan sus pistas",
     "no-minimum-known": "no se conoce mínimo",

@@ -35,16 +35,17 @@ export const listening: Listening = {
   contributions: "A qué sigue la vibración",
   measured: (channels, speed, gear) => `Canales: ${channels}. Velocidad de ${speed}${gear === null ? "" : `, marcha ${gear}`}.`,
   amplitudesIn: (channel) => `Las amplitudes son de ${channel}, la mitad de pico a pico.`,
-  turned: (turns, band) => `La rueda dio ${turns} vueltas; las partes son de la vibración hasta ${band} Hz.`,
+  turned: (turns, band) => `La rueda dio ${turns} vueltas; las partes son de la vibración hasta ${band}\u00a0Hz.`,
   speedCorrected: (share) => `La velocidad grabada se corrigió en ${share}, para que los órdenes queden donde se oyeron.`,
   with: (orders) => `junto con ${orders}`,
   unseen: "Lo que esta grabación no puede mostrar",
-  unseenOrder: (order, from, to) => `${order}: ${from} a ${to} Hz`,
-  foldsTo: (frequency) => `se vería cerca de ${frequency} Hz, si el sensor lo deja pasar`,
+  unseenOrder: (order, from, to) => `${order}: ${from} a ${to}\u00a0Hz`,
+  foldsTo: (frequency) => `se vería cerca de ${frequency}\u00a0Hz, si el sensor lo deja pasar`,
   unseenWhy: (band) =>
-    `Están por encima de ${band} Hz, donde acaba esta frecuencia de muestreo. Que no se oiga nada de ellos no descarta nada.`,
+    `Están por encima de ${band}\u00a0Hz, donde acaba esta frecuencia de muestreo. Que no se oiga nada de ellos no descarta nada.`,
   smaller: (count) => `Aquí se omiten ${count} órdenes menores; --json los da todos.`,
   verdict: "Veredicto",
   noVerdict: "Sin veredicto",
-  probabilityMeans: "Probabilidad: de que este orden sea el mayor. El ± de la amplitud es la mitad de la anchura del intervalo del 95 %.",
+  probabilityMeans:
+    "Probabilidad: de que este orden sea el mayor. El ± de la amplitud es la mitad de la anchura del intervalo del 95\u00a0%.",
 };

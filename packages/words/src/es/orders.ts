@@ -64,7 +64,7 @@ export const orders = (numbers: Numbers): OrderWords => {
     coincidences: "Órdenes demasiado próximos para distinguirlos",
     noCoincidences: "Todos los órdenes se pueden distinguir.",
     recordingOf: (turns, seconds, distance) =>
-      `En un registro de ${turns} vueltas de rueda a velocidad constante (${seconds} s, ${distance} a esta velocidad):`,
+      `En un registro de ${turns} vueltas de rueda a velocidad constante (${seconds}\u00a0s, ${distance} a esta velocidad):`,
     coincidence: coincidenceText(numbers, {
       orderOf,
       apart: (first, second, separation, turns, distance) =>

@@ -57,7 +57,7 @@ export const problems: ProblemCatalogue = {
     `aquí no se conoce la versión ${got} del caso; este programa lee hasta la versión ${newest}: actualice el programa o guarde el caso como versión ${newest}`,
   "too-large": ({ of, got, limit }, n) =>
     of === "bytes"
-      ? `${n.plain(got / 1e6, 1)} MB es más de lo que un caso puede tener (${n.plain(limit / 1e6, 1)} MB); compruebe que es el caso y no un registro`
+      ? `${n.plain(got / 1e6, 1)}\u00a0MB es más de lo que un caso puede tener (${n.plain(limit / 1e6, 1)}\u00a0MB); compruebe que es el caso y no un registro`
       : `listas y objetos anidados ${got} veces, se permiten ${limit}; revise los corchetes`,
   missing: ({ allowed }, n) => (allowed ? `falta; escriba ${n.any(allowed)}` : "falta; añádalo"),
   "wrong-type": ({ expected, got, value, example }) => {

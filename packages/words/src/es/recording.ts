@@ -38,7 +38,7 @@ export const recording: RecordingWords = {
     "recording.line-too-long": ({ limit }, n) =>
       `la línea pasa de ${n.plain(limit, 0)} octetos, así que difícilmente es una tabla de lecturas; mire si se tomó el archivo correcto`,
     "recording.time-backwards": ({ sample, time, before }, n) =>
-      `el tiempo retrocede en la muestra ${n.plain(sample, 0)}: ${n.plain(time, 6)} s viene después de ${n.plain(before, 6)} s; mire si se unieron dos grabaciones, y dé una de ellas`,
+      `el tiempo retrocede en la muestra ${n.plain(sample, 0)}: ${n.plain(time, 6)}\u00a0s viene después de ${n.plain(before, 6)}\u00a0s; mire si se unieron dos grabaciones, y dé una de ellas`,
     "recording.too-few-samples": ({ samples, needed }, n) =>
       `${n.plain(samples, 0)} muestras con tiempo y valor son pocas para trabajar; hacen falta ${n.plain(needed, 0)} como mínimo, y son útiles algunas decenas de segundos`,
     "recording.no-steady-rate": ({ gaps, samples }, n) =>

@@ -24,7 +24,7 @@ export const serving: Serving = {
   openFolder: (folder) =>
     `Otros usuarios de este equipo pueden abrir ${folder}. La base de datos quedó cerrada para ellos; cierre también la carpeta (chmod 700), pues quien puede escribir en ella puede cambiar los datos.`,
   finishing: (requests, seconds) =>
-    `Terminando peticiones empezadas (${requests}), ${seconds} s como máximo. Ctrl-C otra vez lo para enseguida.`,
+    `Terminando peticiones empezadas (${requests}), ${seconds}\u00a0s como máximo. Ctrl-C otra vez lo para enseguida.`,
   stopped: "Parado; todo está guardado.",
   backup: {
     brief: "Escribir todos los datos del taller en un archivo",

@@ -90,7 +90,7 @@ export const terminal: Terminal = {
       `--${flag}: no hay plan ${number}; ${count < 2 ? (count === 0 ? "no hay ninguno" : "solo hay uno") : `escriba un número de 1 a ${count}`}`,
     nothingToRecord: (number) => `--choose: el plan ${number} no cambia nada, así que no hay nada que anotar; elija otro o quítelo`,
     chooseNeedsFile: "--choose: la entrada estándar no se puede reescribir; nombre un caso",
-    roadSpeed: (least, most) => `no es una velocidad de ${least} a ${most} km/h; escriba una como 105 o 65mph`,
+    roadSpeed: (least, most) => `no es una velocidad de ${least} a ${most}\u00a0km/h; escriba una como 105 o 65mph`,
     outputKind: "no dice qué se escribe; termine el nombre en .pdf o .html",
   },
   files: {

@@ -13,13 +13,13 @@ export const vibration: VibrationWords = {
     "shaft-angle.times-not-rising": () => "Los tiempos de la velocidad no crecen: mire si se unieron dos registros y dé uno solo.",
     "shaft-angle.too-few-speeds": () => "Un registro de velocidad necesita al menos dos lecturas.",
     "shaft-angle.standstill": ({ time }, n) =>
-      `La velocidad es cero${typeof time === "number" ? ` a los ${n.plain(time, 1)} s` : ""} y los órdenes necesitan algo que gire: recorte la grabación al tramo en marcha.`,
+      `La velocidad es cero${typeof time === "number" ? ` a los ${n.plain(time, 1)}\u00a0s` : ""} y los órdenes necesitan algo que gire: recorte la grabación al tramo en marcha.`,
     "shaft-angle.no-ridge": () =>
       "Ningún orden destaca lo bastante para conocer por él la velocidad: registre la velocidad, monte un tacómetro o estreche el margen de velocidades.",
     "order-tracking.no-whole-turns": () =>
       "La señal y la velocidad no comparten ni un bloque entero de vueltas: mire si sus relojes concuerdan o grabe más tiempo.",
     "attribution.no-orders": ({ limit }, n) =>
-      `La grabación no muestra nada por encima de ${n.plain(Number(limit), 0)} Hz, donde están todos los órdenes de este vehículo: grabe con un sensor más rápido o circule más despacio.`,
+      `La grabación no muestra nada por encima de ${n.plain(Number(limit), 0)}\u00a0Hz, donde están todos los órdenes de este vehículo: grabe con un sensor más rápido o circule más despacio.`,
     "attribution.not-turning": () => "El árbol cuya velocidad se conoce no gira: mire la columna de velocidad.",
   },
   comfort: {
@@ -49,5 +49,5 @@ export const vibration: VibrationWords = {
   frequency: "Frecuencia",
   notObservable: "no se puede ver",
   unexplained: "Sin explicar por ningún orden",
-  acceleration: (value) => `${value} m/s²`,
+  acceleration: (value) => `${value}\u00a0m/s²`,
 };

@@ -44,21 +44,21 @@ const speedText = ({ between }: Written, speed: number, decimals = speedDecimals
 
 const speedTexts = (written: Written, from: number, to: number, unit: string): readonly [from: string, to: string] => {
   const decimals = Math.max(speedDecimals(from), speedDecimals(to));
-  return [speedText(written, from, decimals), `${speedText(written, to, decimals)} ${unit}`];
+  return [speedText(written, from, decimals), `${speedText(written, to, decimals)}\u00a0${unit}`];
 };
 
 const metric = (written: Written): MeasuredNumbers => {
   const { between, to } = written;
   const bareRoadSpeed = (kmh: number, decimals?: number): string => speedText(written, kmh, decimals);
-  const length = (millimetres: number): string => `${between(millimetres, 0, 1)} mm`;
+  const length = (millimetres: number): string => `${between(millimetres, 0, 1)}\u00a0mm`;
   return {
     units: "metric",
     length,
-    evenLength: (millimetres) => `${between(millimetres, 1, 1)} mm`,
-    evenLengthInterval: (low, high) => `${between(low, 1, 1)} ${to} ${between(high, 1, 1)} mm`,
+    evenLength: (millimetres) => `${between(millimetres, 1, 1)}\u00a0mm`,
+    evenLengthInterval: (low, high) => `${between(low, 1, 1)} ${to} ${between(high, 1, 1)}\u00a0mm`,
     partSize: length,
-    distance: (metres) => `${between(metres, 0, 0)} m`,
-    roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} km/h`,
+    distance: (metres) => `${between(metres, 0, 0)}\u00a0m`,
+    roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)}\u00a0km/h`,
     bareRoadSpeed,
     roadSpeeds: (from, to) => speedTexts(written, from, to, "km/h"),
     lengthUnit: "mm",
@@ -80,7 +80,7 @@ const us = (written: Written): MeasuredNumbers => {
   const decimalsOf = (value: number): number => (Math.abs(value) < TAPE_FROM_INCHES ? CALIPER_DECIMALS : TAPE_DECIMALS);
   const length = (millimetres: number): string => {
     const value = inches(millimetres);
-    return `${between(value, 0, decimalsOf(value))} in`;
+    return `${between(value, 0, decimalsOf(value))}\u00a0in`;
   };
   const even = (millimetres: number, like: number): string => {
     const decimals = decimalsOf(inches(like));
@@ -96,18 +96,18 @@ const us = (written: Written): MeasuredNumbers => {
   return {
     units: "us",
     length,
-    evenLength: (millimetres) => `${even(millimetres, millimetres)} in`,
+    evenLength: (millimetres) => `${even(millimetres, millimetres)}\u00a0in`,
     // Both ends of an interval get the digits of its larger end.
     evenLengthInterval: (low, high) => {
       const largest = Math.max(Math.abs(low), Math.abs(high));
-      return `${even(low, largest)} ${to} ${even(high, largest)} in`;
+      return `${even(low, largest)} ${to} ${even(high, largest)}\u00a0in`;
     },
     partSize: (millimetres) =>
       isInchSize(millimetres)
-        ? `${between(inches(millimetres), 0, STOCK_INCH_DECIMALS)} in`
-        : `${length(millimetres)} (${between(millimetres, 0, STOCK_MM_DECIMALS)} mm)`,
-    distance: (metres) => `${between(converted(metres, "m", "ft"), 0, 0)} ft`,
-    roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)} mph`,
+        ? `${between(inches(millimetres), 0, STOCK_INCH_DECIMALS)}\u00a0in`
+        : `${length(millimetres)} (${between(millimetres, 0, STOCK_MM_DECIMALS)}\u00a0mm)`,
+    distance: (metres) => `${between(converted(metres, "m", "ft"), 0, 0)}\u00a0ft`,
+    roadSpeed: (kmh, decimals) => `${bareRoadSpeed(kmh, decimals)}\u00a0mph`,
     bareRoadSpeed,
     roadSpeeds: (from, to) => speedTexts(written, mph(from), mph(to), "mph"),
     lengthUnit: "in",

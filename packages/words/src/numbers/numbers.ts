@@ -35,7 +35,7 @@ export interface Numbers extends MeasuredNumbers {
 
 const WORDS: Readonly<Record<Language, { readonly to: string; readonly percent: string }>> = {
   en: { to: "to", percent: "%" },
-  es: { to: "a", percent: " %" },
+  es: { to: "a", percent: "\u00a0%" },
 };
 
 /** A rounded zero has no sign. */
@@ -71,11 +71,11 @@ export function numbersOf(language: Language, units: Units = "metric"): Numbers 
     uncertainty: (u) => format({ minimumSignificantDigits: 2, maximumSignificantDigits: 2 }).format(u),
     angleWithin: (degrees, halfWidth) => `${angle(degrees)} ± ${angle(halfWidth)}`,
     angleInterval: (low, high) => `${angle(low)} ${to} ${angle(high)}`,
-    acceleration: (value) => `${bareAcceleration(value)} rad/s²`,
-    accelerationInterval: (low, high) => `${bareAccelerationInterval(low, high)} rad/s²`,
+    acceleration: (value) => `${bareAcceleration(value)}\u00a0rad/s²`,
+    accelerationInterval: (low, high) => `${bareAccelerationInterval(low, high)}\u00a0rad/s²`,
     bareAcceleration,
     bareAccelerationInterval,
-    speed: (rpm) => `${plain(rpm, 0)} rpm`,
+    speed: (rpm) => `${plain(rpm, 0)}\u00a0rpm`,
     share: (share) => `${plain(share * 100, 0)}${percent}`,
     all: (items) => new Intl.ListFormat(language, { type: "conjunction" }).format(items),
     any: (items) => new Intl.ListFormat(language, { type: "disjunction" }).format(items),

@@ -16,35 +16,35 @@ test("two numbers to choose between are said with their unit, in the units that 
     [3.73, "axleRatio"],
   ] as const;
   expect(all.map(([value, key]) => valueNumber(value, key, metric))).toEqual([
-    "1180 mm",
-    "105 km/h",
+    "1180\u00a0mm",
+    "105\u00a0km/h",
     "1.85°",
     "90°",
-    "3600 rpm",
-    "0.012 °/mm",
+    "3600\u00a0rpm",
+    "0.012\u00a0°/mm",
     "3.73",
   ]);
   expect(all.map(([value, key]) => valueNumber(value, key, us))).toEqual([
-    "46,46 in",
-    "65,2 mph",
+    "46,46\u00a0in",
+    "65,2\u00a0mph",
     "1,85°",
     "90°",
-    "3600 rpm",
-    "0,305 °/in",
+    "3600\u00a0rpm",
+    "0,305\u00a0°/in",
     "3,73",
   ]);
 });
 
 test("two values that differ look different, to a tenth of a millimetre and beyond", () => {
-  expect([12.34, 12.36].map((value) => valueNumber(value, "lateralMm", metric))).toEqual(["12.3 mm", "12.4 mm"]);
+  expect([12.34, 12.36].map((value) => valueNumber(value, "lateralMm", metric))).toEqual(["12.3\u00a0mm", "12.4\u00a0mm"]);
   const both = (key: string, in_: typeof us, ...values: readonly number[]) => values.map((value) => valueNumber(value, key, in_, values));
-  expect(both("lengthMm", us, 1180, 1190)).toEqual(["46,46 in", "46,85 in"]);
-  expect(both("lengthMm", us, 1180, 1180.1)).toEqual(["46,457 in", "46,461 in"]);
-  expect(both("lengthMm", us, 1180, 1180.01)).toEqual(["46,4567 in", "46,4571 in"]);
-  expect(both("lengthMm", metric, 12.31, 12.33, 40)).toEqual(["12.31 mm", "12.33 mm", "40 mm"]);
-  expect(both("speedKmh", us, 105, 105.001)).toEqual(["65,244 mph", "65,245 mph"]);
+  expect(both("lengthMm", us, 1180, 1190)).toEqual(["46,46\u00a0in", "46,85\u00a0in"]);
+  expect(both("lengthMm", us, 1180, 1180.1)).toEqual(["46,457\u00a0in", "46,461\u00a0in"]);
+  expect(both("lengthMm", us, 1180, 1180.01)).toEqual(["46,4567\u00a0in", "46,4571\u00a0in"]);
+  expect(both("lengthMm", metric, 12.31, 12.33, 40)).toEqual(["12.31\u00a0mm", "12.33\u00a0mm", "40\u00a0mm"]);
+  expect(both("speedKmh", us, 105, 105.001)).toEqual(["65,244\u00a0mph", "65,245\u00a0mph"]);
   expect(both("deg", metric, 1.0001, 1.0002)).toEqual(["1.0001°", "1.0002°"]);
-  expect(both("lengthMm", us, 1180, 1180)).toEqual(["46,46 in", "46,46 in"]);
+  expect(both("lengthMm", us, 1180, 1180)).toEqual(["46,46\u00a0in", "46,46\u00a0in"]);
 });
 
 test("numbers are told apart from those under the same key, wherever they stand", () => {

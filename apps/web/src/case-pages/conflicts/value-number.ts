@@ -23,10 +23,10 @@ function shown(value: number, key: string, numbers: Numbers): Shown {
   const { lengthUnit, speedUnit } = numbers;
   const as = (converted: number, unit: string): Shown => ({ value: converted, unit, text: `${plain(converted, numbers)}${unit}` });
   // The file has it for each millimetre: for an inch it is as many times more.
-  if (/DegPerMm$/.test(key)) return as(value * fromSi(toSi(1, lengthUnit), "mm"), ` °/${lengthUnit}`);
-  if (/Mm$/.test(key)) return { ...as(fromSi(toSi(value, "mm"), lengthUnit), ` ${lengthUnit}`), text: numbers.length(value) };
-  if (/Kmh$/.test(key)) return { ...as(fromSi(toSi(value, "km/h"), speedUnit), ` ${speedUnit}`), text: numbers.roadSpeed(value) };
-  if (/Rpm$/.test(key)) return as(value, " rpm");
+  if (/DegPerMm$/.test(key)) return as(value * fromSi(toSi(1, lengthUnit), "mm"), `\u00a0°/${lengthUnit}`);
+  if (/Mm$/.test(key)) return { ...as(fromSi(toSi(value, "mm"), lengthUnit), `\u00a0${lengthUnit}`), text: numbers.length(value) };
+  if (/Kmh$/.test(key)) return { ...as(fromSi(toSi(value, "km/h"), speedUnit), `\u00a0${speedUnit}`), text: numbers.roadSpeed(value) };
+  if (/Rpm$/.test(key)) return as(value, "\u00a0rpm");
   if (/Deg$|^deg$/.test(key)) return as(value, "°");
   return as(value, "");
 }

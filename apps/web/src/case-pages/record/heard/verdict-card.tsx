@@ -34,7 +34,7 @@ export function VerdictCard({ heard, nameOf, settings, form, onKeep, isKept }: V
   const sentence = verdictText(json, parts, nameOf, catalogue);
   const roadSpeed = (turns: number): string => numbers.roadSpeed(turns * circumference * TO_KMH, 0);
   const corrected = json.speedCorrection ?? 0;
-  const percent = `${corrected < 0 ? "-" : "+"}${numbers.plain(Math.abs(corrected) * 100, 1)} %`;
+  const percent = `${corrected < 0 ? "-" : "+"}${numbers.plain(Math.abs(corrected) * 100, 1)}\u00a0%`;
   const { verdict } = json;
   return (
     <Card
@@ -48,7 +48,7 @@ export function VerdictCard({ heard, nameOf, settings, form, onKeep, isKept }: V
       <p role="status">{sentence}</p>
       <div className={styles.stack}>
         <p className={styles.quiet}>
-          {vibration.heading(`${numbers.plain(json.durationS, 1)} s`, numbers.plain(json.sampleRateHz, 0))}.{" "}
+          {vibration.heading(`${numbers.plain(json.durationS, 1)}\u00a0s`, numbers.plain(json.sampleRateHz, 0))}.{" "}
           {listening.turned(numbers.plain(json.wheelTurns, 0), numbers.plain(json.bandHz, 0))}{" "}
           {words.speeds(roadSpeed(wheelRate[0]), roadSpeed(wheelRate[2]))}
           {Math.abs(corrected) < LEAST_CORRECTION ? "" : ` ${listening.speedCorrected(percent)}`}

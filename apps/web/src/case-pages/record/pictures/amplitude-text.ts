@@ -14,5 +14,5 @@ const SHARE: readonly [string, number] = ["%", 100];
 /** Writes amplitudes of a kind of channel, given in SI: "0.98 m/s²", "1.25 mm/s", "3.10 %". */
 export function amplitudeText(quantity: ChannelQuantity | undefined, numbers: Numbers): (amplitude: number) => string {
   const [unit, perSi] = (quantity && WRITTEN[quantity]) ?? SHARE;
-  return (amplitude) => `${numbers.plain(amplitude * perSi, amplitude * perSi < 0.0995 ? 3 : 2)} ${unit}`;
+  return (amplitude) => `${numbers.plain(amplitude * perSi, amplitude * perSi < 0.0995 ? 3 : 2)}\u00a0${unit}`;
 }

@@ -120,7 +120,7 @@ function PeakText({ frequency, heard, nameOf, catalogue, speedText }: SpectrumVi
       <ul className={styles.list}>
         {found.map(({ part, order, frequency: at }) => (
           <li key={`${part} ${order}`}>
-            {capital(orders.orderOf(part, order, nameOf))}: {number(at)} Hz
+            {capital(orders.orderOf(part, order, nameOf))}: {number(at)}&nbsp;Hz
           </li>
         ))}
       </ul>

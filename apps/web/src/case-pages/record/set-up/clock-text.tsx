@@ -18,7 +18,7 @@ export function ClockText({ read, numbers }: { readonly read: ReadChannels; read
     <>
       <p>
         {words.clock(numbers.plain(rate, isWhole ? 0 : 2), numbers.plain(seconds, 1))}{" "}
-        {method === "even" || jitterShare < EVEN_SHARE ? words.even : words.jitter(`${numbers.plain(jitterShare * 100, 1)} %`)}{" "}
+        {method === "even" || jitterShare < EVEN_SHARE ? words.even : words.jitter(`${numbers.plain(jitterShare * 100, 1)}\u00a0%`)}{" "}
         {gaps.count === 0 ? words.noGaps : words.gaps(numbers.plain(gaps.count, 0), numbers.plain(gaps.seconds, 2))}
       </p>
       {inMemory === null ? null : <p>{words.inMemory[inMemory](numbers.plain(MOST_SAMPLES, 0))}</p>}

@@ -18,7 +18,7 @@ export interface NearOrdersProps extends Pick<CasePageProps, "document" | "setti
 export function NearOrders({ document, settings, turning: { json, basis }, near, frequency, nameOf }: NearOrdersProps) {
   const words = useWords(recordWords).turning;
   const { orders, numbers } = catalogueOf(settings.language, settings.units);
-  const hertz = (value: number): string => `${numbers.plain(value, 1)} Hz`;
+  const hertz = (value: number): string => `${numbers.plain(value, 1)}\u00a0Hz`;
   const faster = json.speedKmh + speedStep(settings.units);
   const then = turningAt(document, { speed: faster, gear: basis.gear ?? undefined });
   const frequencyThen = (part: string, order: number): number | null => {

@@ -39,7 +39,7 @@ export function TurningParts({ parts, near, nameOf, settings }: TurningPartsProp
                   {isNear(part, order) ? <span aria-hidden="true">● </span> : null}
                   {words.turning.order(numbers.plain(order, Number.isInteger(order) ? 0 : 1), orders.causes[cause])}
                 </span>
-                <strong>{frequencyHz === null ? "" : `${numbers.plain(frequencyHz.value, 1)} Hz`}</strong>
+                <strong>{frequencyHz === null ? "" : `${numbers.plain(frequencyHz.value, 1)}\u00a0Hz`}</strong>
               </li>
             ))}
           </ul>

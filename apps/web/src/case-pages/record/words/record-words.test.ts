@@ -18,9 +18,9 @@ test("both languages say the same things, and none says nothing", () => {
 
 test("what fills a gap in a sentence appears in it", () => {
   for (const words of [en, es]) {
-    expect(words.turning.there("32 Hz", "85 km/h")).toMatch(/32 Hz.*85 km\/h/);
+    expect(words.turning.there("32\u00a0Hz", "85\u00a0km/h")).toMatch(/32\u00a0Hz.*85\u00a0km\/h/);
     expect(words.setUp.gaps("3", "1.2")).toMatch(/3.*1\.2/);
-    expect(words.heard.between("31.0", "31.0")).toBe("31.0 Hz");
+    expect(words.heard.between("31.0", "31.0")).toBe("31.0\u00a0Hz");
     expect(words.heard.between("31.0", "40.0")).toMatch(/31\.0.*40\.0/);
   }
 });

@@ -7,10 +7,10 @@ export const setUp: SetUpWords = {
   channels: "Channels to listen to",
   noChannels:
     "None of its channels is an acceleration, a vibration velocity, a displacement or a sound as it stands. Say below what one of them measures.",
-  clock: (rate, seconds) => `${rate} samples per second, ${seconds} s.`,
+  clock: (rate, seconds) => `${rate} samples per second, ${seconds}\u00a0s.`,
   even: "Even steps, as the file says.",
   jitter: (share) => `Measured from the time stamps, which wander by ${share} of a step.`,
-  gaps: (count, seconds) => `Gaps: ${count}, ${seconds} s lost; the longest stretch without one is used.`,
+  gaps: (count, seconds) => `Gaps: ${count}, ${seconds}\u00a0s lost; the longest stretch without one is used.`,
   noGaps: "No gaps.",
   reading: (share) => `Reading: ${share}`,
   inMemory: {
@@ -42,7 +42,7 @@ export const setUp: SetUpWords = {
     "Nobody wrote the speed down: the clearest line in this range stands in for it. Narrow the range as far as it is known; a wide one may leave the verdict open.",
   slowest: "Slowest",
   fastest: "Fastest",
-  filter: "The sensor's filter, Hz (-3 dB)",
+  filter: "The sensor's filter, Hz (-3\u00a0dB)",
   filterHelp: "From its sheet. It tells that nothing above half the sampling rate could fold back.",
   more: "Sensor",
   name: "Name the part",

@@ -7,10 +7,10 @@ export const setUp: SetUpWords = {
   channels: "Canales que escuchar",
   noChannels:
     "Ninguno de sus canales es una aceleración, una velocidad de vibración, un desplazamiento ni un sonido tal como está. Diga abajo qué mide alguno de ellos.",
-  clock: (rate, seconds) => `${rate} muestras por segundo, ${seconds} s.`,
+  clock: (rate, seconds) => `${rate} muestras por segundo, ${seconds}\u00a0s.`,
   even: "Pasos iguales, según el archivo.",
   jitter: (share) => `Medido por las marcas de tiempo, que oscilan un ${share} de un paso.`,
-  gaps: (count, seconds) => `Huecos: ${count}, se pierden ${seconds} s; se usa el tramo más largo sin huecos.`,
+  gaps: (count, seconds) => `Huecos: ${count}, se pierden ${seconds}\u00a0s; se usa el tramo más largo sin huecos.`,
   noGaps: "Sin huecos.",
   reading: (share) => `Leyendo: ${share}`,
   inMemory: {
@@ -42,7 +42,7 @@ export const setUp: SetUpWords = {
     "Nadie apuntó la velocidad: la línea más clara de este margen la sustituye. Estreche el margen cuanto pueda; uno ancho puede dejar abierto el veredicto.",
   slowest: "La menor",
   fastest: "La mayor",
-  filter: "Filtro del sensor, Hz (-3 dB)",
+  filter: "Filtro del sensor, Hz (-3\u00a0dB)",
   filterHelp: "De su hoja. Dice que nada por encima de la mitad de la frecuencia de muestreo pudo plegarse.",
   more: "Sensor",
   name: "Nombrar la pieza",

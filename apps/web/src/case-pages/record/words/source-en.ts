@@ -26,7 +26,7 @@ export const source: SourceWords = {
     withSpeed: "Speed from the satellite receiver",
     asking: "The browser asks whether this page may listen: allow it.",
     stop: "Stop",
-    running: (seconds) => `Recording: ${seconds} s`,
+    running: (seconds) => `Recording: ${seconds}\u00a0s`,
     measured: (rate) => `${rate} samples per second`,
     speedNow: (speed) => `Speed ${speed}`,
     noSpeedYet: "No speed from the receiver yet",

@@ -26,7 +26,7 @@ export const source: SourceWords = {
     withSpeed: "Velocidad del receptor de satélites",
     asking: "El navegador pregunta si esta página puede escuchar: permítalo.",
     stop: "Parar",
-    running: (seconds) => `Grabando: ${seconds} s`,
+    running: (seconds) => `Grabando: ${seconds}\u00a0s`,
     measured: (rate) => `${rate} muestras por segundo`,
     speedNow: (speed) => `Velocidad ${speed}`,
     noSpeedYet: "El receptor aún no da velocidad",
