@@ -63,7 +63,7 @@ function foldOf(line: OrderLine, { input, run }: Evidence): number | null {
 export function courseOf({ fit }: RunReading, j: number, channel: number, { channels }: AttributionInput): CourseOfOrder | null {
   const course = fit.columns[j];
   const times = DERIVATIVES[channels[channel]?.quantity ?? "acceleration"];
-  const blocks = course?.blocks[channel]?.map((block, i) => asAcceleration(block, course.frequencies[i] as number, times));
+  const blocks = course?.blocks[channel]?.unpacked().map((block, i) => asAcceleration(block, course.frequencies[i] as number, times));
   if (course === undefined || blocks === undefined || blocks.length === 0) return null;
   return {
     times: course.places.map((place) => fit.places[place]?.time ?? Number.NaN),

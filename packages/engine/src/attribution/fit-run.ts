@@ -3,6 +3,7 @@ import type { ShaftAngle } from "../signal/shaft-angle.js";
 import { fitBlock, waveOf } from "./block-fit.js";
 import type { NoisyBlock } from "./line-amplitude.js";
 import type { FitColumn } from "./order-lines.js";
+import { type PackedBlocks, packedBlocks } from "./packed-blocks.js";
 import { type Band, noiseAround, type ResidualPower, residualPowers } from "./residual-noise.js";
 import type { Run } from "./run.js";
 import { foldedFrequency } from "./sensor-checks.js";
@@ -10,7 +11,7 @@ import { foldedFrequency } from "./sensor-checks.js";
 /** A column, or an order above half the rate, over the run. */
 export interface ColumnCourse {
   /** blocks[channel]: the blocks in which it shows. */
-  readonly blocks: readonly (readonly NoisyBlock[])[];
+  readonly blocks: readonly PackedBlocks[];
   /** Middle frequency in each of those blocks, Hz. */
   readonly frequencies: readonly number[];
   /** Index of each of those blocks. */
@@ -154,13 +155,13 @@ function foldedWaves(folded: readonly MutableFold[], shown: readonly Shown[], tu
 }
 
 interface MutableCourse {
-  readonly blocks: NoisyBlock[][];
+  readonly blocks: readonly PackedBlocks[];
   readonly frequencies: number[];
   readonly places: number[];
 }
 
 const emptyCourse = (channels: number): MutableCourse => ({
-  blocks: Array.from({ length: channels }, () => []),
+  blocks: Array.from({ length: channels }, packedBlocks),
   frequencies: [],
   places: [],
 });

@@ -68,7 +68,12 @@ export function* readRun(
   const part = fit.places.length / blocks;
   const heard = believed(input);
   const folded = fit.folded.map((course): MeasuredFold => {
-    const evidence = evidenceOf(course.blocks.map(squareOrNull), fit, part * run.count, heard);
+    const evidence = evidenceOf(
+      course.blocks.map((packed) => squareOrNull(packed.unpacked())),
+      fit,
+      part * run.count,
+      heard,
+    );
     const frequency = course.frequencies.reduce((sum, f) => sum + f / course.frequencies.length, 0);
     return { lines: course.column.lines, share: evidence.share, presence: evidence.noiseUnits > 0 ? presence(evidence) : 0, frequency };
   });
@@ -76,12 +81,12 @@ export function* readRun(
     const overlaid = blocksOverlaid(fit, folded, j);
     const course = fit.columns[j];
     const shown = (noisy: readonly NoisyBlock[]) => noisy.filter((_, i) => !overlaid.has(course?.places[i] as number));
-    const meanSquares = course?.blocks.map((noisy) => squareOrNull(shown(noisy))) ?? [];
+    const meanSquares = course?.blocks.map((packed) => squareOrNull(shown(packed.unpacked()))) ?? [];
     const accelerations =
-      course?.blocks.map((noisy, channel) => {
+      course?.blocks.map((packed, channel) => {
         const times = DERIVATIVES[input.channels[channel]?.quantity ?? "acceleration"];
         if (times === 0) return meanSquares[channel] ?? null;
-        return squareOrNull(shown(noisy.map((block, i) => asAcceleration(block, course.frequencies[i] as number, times))));
+        return squareOrNull(shown(packed.unpacked().map((block, i) => asAcceleration(block, course.frequencies[i] as number, times))));
       }) ?? [];
     return { column, meanSquares, accelerations, evidence: evidenceOf(meanSquares, fit, part * run.count, heard) };
   });
@@ -91,7 +96,8 @@ export function* readRun(
     if (shadows.length === 0) return null;
     const course = fit.columns[j];
     const hidden = (place: number): boolean => shadows.some(({ blocks: own }) => own.has(place));
-    const free = course?.blocks.map((noisy) => squareOrNull(noisy.filter((_, i) => !hidden(course.places[i] as number)))) ?? [];
+    const free =
+      course?.blocks.map((packed) => squareOrNull(packed.unpacked().filter((_, i) => !hidden(course.places[i] as number)))) ?? [];
     const evidence = evidenceOf(free, fit, part * run.count, heard);
     return {
       lines: shadows.flatMap(({ fold }) => fit.folded[fold]?.column.lines ?? []),
