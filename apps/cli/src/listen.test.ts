@@ -253,6 +253,18 @@ describe("listen to a vibration velocity", () => {
   });
 });
 
+describe("listen to a sound file that nobody described", () => {
+  it("hears the same of it once it is a table", async () => {
+    const args = ["--case", "quiet.json", "--channel", "CHANNEL", "--speed-file", "drive.csv", "--speed-from", "speed_mps"];
+    const heard = (file: string, channel: string) => listen(file, ...args.map((one) => one.replace("CHANNEL", channel)));
+    await program.run(["convert", "drive.wav", "-o", "undescribed.csv"]);
+    const [sound, table] = [await heard("drive.wav", "channel_2"), await heard("undescribed.csv", "channel_2_fs")];
+    expect(table.verdict).toMatchObject(shaftVerdict);
+    expect(table.verdict?.part).toBe(sound.verdict?.part);
+    for (const json of [sound, table]) expect(json.findings.map(({ code }) => code)).toContain("recording.no-full-scale");
+  });
+});
+
 describe("listen refuses", () => {
   const refusal = async (...args: string[]): Promise<readonly [number | null, string]> => {
     const { code, out, err } = await program.run(["listen", ...args]);

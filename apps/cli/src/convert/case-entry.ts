@@ -20,7 +20,8 @@ export function caseEntry(
   const channels =
     scales &&
     (recording.tracks[0]?.channels ?? []).map((channel, k) => {
-      const { unit, perSi } = writtenUnit(channel);
+      // A share of full scale is what a sound file holds when nothing is said.
+      const { unit, perSi } = channel.quantity === "share" ? { unit: null, perSi: 1 } : writtenUnit(channel);
       const fullScale = (scales[k] as number) * perSi;
       return { id: `channel_${k + 1}`, name: channel.name, ...(unit === null ? {} : { unit }), ...(fullScale === 1 ? {} : { fullScale }) };
     });

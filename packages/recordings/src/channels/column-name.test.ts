@@ -22,6 +22,8 @@ describe("columnName", () => {
     ["speed_mph", "speed", "mph", "velocity", 0.447_04],
     ["engine_rpm", "engine", "rpm", "rotation", Math.PI / 30],
     ["tacho_propeller_shaft", "tacho_propeller_shaft", null, "pulses", 1],
+    ["channel_1_fs", "channel_1", "fs", "share", 1],
+    ["Seat [FS]", "Seat", "FS", "share", 1],
     ["accel_mv", "accel", "mv", "voltage", 1e-3],
     ["note", "note", null, "unknown", 1],
     ["wheel_s", "wheel_s", null, "unknown", 1],

@@ -65,6 +65,8 @@ const UNITS: Readonly<Record<string, RecordingUnit>> = {
   pa: { quantity: "pressure", factor: 1 },
   v: { quantity: "voltage", factor: 1 },
   mv: { quantity: "voltage", factor: 1e-3 },
+  // Of a full scale that the file does not tell: the share itself.
+  fs: { quantity: "share", factor: 1 },
 };
 
 /** The unit that a spelling names, or null. "ms" alone is milliseconds; a column that is no time reads it as m/s. */

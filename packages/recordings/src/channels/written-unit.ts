@@ -23,7 +23,7 @@ const WRITTEN: { readonly [Q in Channel["quantity"]]: WrittenUnit } = {
   pressure: si("Pa", "_pa"),
   voltage: si("V", "_v"),
   pulses: NONE,
-  share: NONE,
+  share: si("FS", "_fs"),
   unknown: NONE,
 };
 

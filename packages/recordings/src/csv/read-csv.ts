@@ -3,6 +3,7 @@ import type { LongWork } from "@halfturn/engine/uncertainty";
 import type { ByteSource } from "../bytes/byte-source.js";
 import { LONGEST_LINE, lineChunks } from "../bytes/chunked-lines.js";
 import { type ChannelScale, type ScaledChannel, scaledChannels } from "../channels/channel-scale.js";
+import { noFullScale } from "../channels/no-full-scale.js";
 import type { Block, Recording } from "../recording.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
 import { type Rows, rowParser } from "./row-parser.js";
@@ -23,7 +24,7 @@ export async function readCsv(source: ByteSource, scales: readonly ChannelScale[
   return recordingValue({
     format: "csv",
     tracks: tracks.value.map(({ track }) => track),
-    notes: [],
+    notes: noFullScale(tracks.value.flatMap(({ track }) => track.channels)),
     read: ({ track, channels }, work) => {
       const wanted = tracks.value[track] as TableTrack;
       return blocksOf(source, head.value, scaled.value, wanted, channels, work);

@@ -3,6 +3,7 @@ import type { LongWork } from "@halfturn/engine/uncertainty";
 import type { ByteSource } from "../bytes/byte-source.js";
 import { type ChannelScale, type ScaledChannel, scaledChannels } from "../channels/channel-scale.js";
 import type { ColumnName } from "../channels/column-name.js";
+import { noFullScale } from "../channels/no-full-scale.js";
 import type { Block, Recording, Selection, Track } from "../recording.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
 import { isTimeSignal } from "./uff-header.js";
@@ -30,6 +31,7 @@ export async function readUff(source: ByteSource, scales: readonly ChannelScale[
     notes: [
       ...(skipped > 0 ? [skippedNote(skipped)] : []),
       ...sets.flatMap(({ header }, index) => (header.unitTaken ? [unitTaken((scaled.value[index] as ScaledChannel).channel)] : [])),
+      ...noFullScale(scaled.value.map(({ channel }) => channel)),
     ],
     read: (selection, work) =>
       blocksOf(source, sets[selection.track] as UffSet, scaled.value[selection.track] as ScaledChannel, selection, work),

@@ -3,6 +3,7 @@ import type { LongWork } from "@halfturn/engine/uncertainty";
 import { type ByteSource, readUpTo } from "../bytes/byte-source.js";
 import { type ChannelScale, type ScaledChannel, scaledChannels } from "../channels/channel-scale.js";
 import type { ColumnName } from "../channels/column-name.js";
+import { noFullScale } from "../channels/no-full-scale.js";
 import type { Block, Recording, Selection } from "../recording.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
 import { BYTES_OF, SAMPLE_READERS } from "./wav-encoding.js";
@@ -24,14 +25,11 @@ export async function readWav(source: ByteSource, scales: readonly ChannelScale[
   const notes: Finding[] = openLength
     ? [{ code: "recording.length-open", severity: "note", path: "", params: { seconds: count / rate } }]
     : [];
-  for (const { channel } of scaled) {
-    if (channel.quantity === "share")
-      notes.push({ code: "recording.no-full-scale", severity: "warn", path: channel.id, params: { channel: channel.id } });
-  }
+  const own = scaled.map(({ channel }) => channel);
   return recordingValue({
     format: "wav",
-    tracks: [{ clock: { kind: "even", start: 0, rate, count }, channels: scaled.map(({ channel }) => channel) }],
-    notes,
+    tracks: [{ clock: { kind: "even", start: 0, rate, count }, channels: own }],
+    notes: [...notes, ...noFullScale(own)],
     read: (selection, work) => blocksOf(source, header.value, scaled, selection, work),
   });
 }
