@@ -31,13 +31,16 @@ async function install() {
   process.exit(1);
 }
 
-/** Compiles the packages (only what changed) and bundles the command line (only when a source is newer). */
-async function build() {
+/** Compiles the packages, only what changed. */
+async function compile() {
   const { code } = await runNode(inRoot("node_modules", "typescript", "bin", "tsc"), ["-b"]);
-  if (code !== 0) {
-    console.error("The types do not check; the compiler's messages stand above.");
-    process.exit(1);
-  }
+  if (code === 0) return;
+  console.error("The types do not check; the compiler's messages stand above.");
+  process.exit(1);
+}
+
+/** Bundles the command line, only when a source is newer. */
+async function bundle() {
   const { bundleCli } = await import("./bundle.mjs");
   await bundleCli().catch((/** @type {Error} */ { message }) => {
     console.error(`The command line could not be bundled. ${message}`);
@@ -45,14 +48,19 @@ async function build() {
   });
 }
 
-/** Everything that `npm start` and `npm test` need before they can begin. */
-export async function bootstrap() {
-  await install();
-  await build();
-}
-
-if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  await bootstrap();
+/** Builds the web app, only when a source is newer. */
+async function web() {
   const { buildWeb } = await import("./build-web.mjs");
   if (!(await buildWeb())) process.exit(1);
 }
+
+/**
+ * Everything that `npm start` and `npm test` need before they can begin. Each is built from the sources, so they are built at once.
+ * @param {{ withWeb?: boolean }} [wanted]
+ */
+export async function bootstrap({ withWeb = false } = {}) {
+  await install();
+  await Promise.all([compile(), bundle(), withWeb ? web() : null]);
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) await bootstrap({ withWeb: true });

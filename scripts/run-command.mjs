@@ -2,30 +2,35 @@ import { spawn } from "node:child_process";
 import { root } from "./paths.mjs";
 
 /**
- * keepErrors: also return what it wrote to stderr. cwd: where to run, the root unless given. stdin: pass the keyboard or pipe on.
+ * keepErrors: also return what it wrote to stderr. held: return all that it wrote instead of showing it. cwd: where to run, the root unless given. stdin: pass the keyboard or pipe on.
  * stops: a request to stop is the program's own matter; this process passes it on and waits.
- * @typedef {{ keepErrors?: boolean, cwd?: string, stdin?: boolean, stops?: boolean }} RunOptions
+ * @typedef {{ keepErrors?: boolean, held?: boolean, cwd?: string, stdin?: boolean, stops?: boolean }} RunOptions
  */
 
 /**
- * Runs a program to its end, with its output shown as it comes.
+ * Runs a program to its end, with its output shown as it comes unless it is held.
  * @param {string} program
  * @param {readonly string[]} args
  * @param {RunOptions} [options]
- * @returns {Promise<{ code: number, errors: string }>}
+ * @returns {Promise<{ code: number, errors: string, said: string }>}
  */
-export function runCommand(program, args, { keepErrors = false, cwd = root, stdin = false, stops = false } = {}) {
+export function runCommand(program, args, { keepErrors = false, held = false, cwd = root, stdin = false, stops = false } = {}) {
   return new Promise((resolve, reject) => {
     const child = spawn(program, args, {
       cwd,
       // Node refuses to start a .cmd file without a shell.
       shell: program.endsWith(".cmd"),
-      stdio: [stdin ? "inherit" : "ignore", "inherit", keepErrors ? "pipe" : "inherit"],
+      stdio: [stdin ? "inherit" : "ignore", held ? "pipe" : "inherit", keepErrors || held ? "pipe" : "inherit"],
     });
     let errors = "";
-    child.stderr?.on("data", (chunk) => {
+    let said = "";
+    child.stdout?.setEncoding("utf8").on("data", (chunk) => {
+      said += chunk;
+    });
+    child.stderr?.setEncoding("utf8").on("data", (chunk) => {
       errors += chunk;
-      process.stderr.write(chunk);
+      if (held) said += chunk;
+      else process.stderr.write(chunk);
     });
     if (stops) {
       process.on("SIGTERM", () => child.kill("SIGTERM"));
@@ -39,7 +44,7 @@ export function runCommand(program, args, { keepErrors = false, cwd = root, stdi
       process.on("SIGINT", () => undefined);
     }
     child.on("error", reject);
-    child.on("close", (code) => resolve({ code: code ?? 1, errors }));
+    child.on("close", (code) => resolve({ code: code ?? 1, errors, said }));
   });
 }
 

@@ -2,7 +2,6 @@
 import { mkdirSync } from "node:fs";
 import { basename, join, relative, resolve } from "node:path";
 import { bootstrap } from "./bootstrap.mjs";
-import { buildWeb } from "./build-web.mjs";
 import { cliBundle, inRoot } from "./paths.mjs";
 import { runNode } from "./run-command.mjs";
 
@@ -11,13 +10,13 @@ const SHOP = inRoot("shop-data");
 const typedIn = process.env.INIT_CWD ?? process.cwd();
 const [asked, ...more] = process.argv.slice(2);
 
-await bootstrap();
-if (asked !== undefined && !asked.startsWith("-")) await analyse(resolve(typedIn, asked));
+const file = asked !== undefined && !asked.startsWith("-") ? asked : null;
+await bootstrap({ withWeb: file === null });
+if (file !== null) await analyse(resolve(typedIn, file));
 else await serve(asked === undefined ? [] : [asked, ...more]);
 
 /** @param {readonly string[]} flags */
 async function serve(flags) {
-  if (!(await buildWeb())) process.exit(1);
   const own = flags.some((flag) => /^--(data|database)(=|$)/.test(flag)) ? [] : ["--data", SHOP];
   const { code } = await runNode(cliBundle, ["serve", ...own, ...flags], { cwd: typedIn, stops: true });
   process.exit(code);
