@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { accessibilityFaults } from "./support/check-page.js";
-import { DESK, type Device, openDevice } from "./support/device.js";
+import { DESK, type Device, openDevice, PHONE } from "./support/device.js";
 import { gaugedAfter } from "./support/gauged-after.js";
 import { pdfText } from "./support/pdf-text.js";
 import type { Shop } from "./support/shop.js";
@@ -160,4 +160,21 @@ test("a stop finding holds back verdicts and plans until a person takes it on, a
   await page.getByRole("article", { name: "Plan 1" }).or(refused).first().waitFor();
   expect(await refused.count().then((count) => (count === 0 ? "" : refused.textContent()))).not.toBe(before);
   expect(faults).toEqual([]);
+});
+
+test("a report that is printed from a phone has figures as wide as paper, and the screen its own again afterwards", async () => {
+  const { id } = await at.shop.add("three-piece");
+  const { page } = await openDevice(at.browser, at.shop.address, { size: PHONE });
+  await page.goto(`/cases/${id}/report`);
+  await page.locator("figure svg").first().waitFor();
+  const widths = (): readonly number[] =>
+    [...document.querySelectorAll<SVGSVGElement>("figure svg")].map((svg) => svg.viewBox.baseVal.width);
+  const onScreen = await page.evaluate(widths);
+  expect(onScreen.filter((width) => width > PHONE.width)).toEqual([]);
+  await page.evaluate(`window.addEventListener("beforeprint", () => { window.printed = (${widths})(); })`);
+  await page.pdf({ format: "A4" });
+  const printed = await page.evaluate<readonly number[]>("window.printed");
+  expect(printed).toHaveLength(onScreen.length);
+  expect(printed.filter((width) => width < 600)).toEqual([]);
+  await expect.poll(() => page.evaluate(widths)).toEqual(onScreen);
 });

@@ -27,7 +27,9 @@ interface Sureness {
 
 export interface MadeReport {
   readonly content: ReportContent;
-  /** The same as one file, with figures as wide as paper. */
+  /** The same with figures as wide as paper. */
+  readonly onPaper: ReportContent;
+  /** The same as one file. */
   readonly html: string;
 }
 
@@ -36,9 +38,8 @@ export function makeReport(document: Case, { figureWidth, ...request }: ReportRe
   const settings = { ...sureness, accepted: [] };
   const gaugings = reportedGaugings(document, settings);
   const input: ReportInput = { ...request, case: document, gaugings, corrections: reportedCorrections(document, settings, gaugings) };
-  const content = reportContent(input);
-  const html = renderHtml(content);
-  return { content: figureWidth === undefined ? content : reportContent({ ...input, figureWidth }), html };
+  const onPaper = reportContent(input);
+  return { content: figureWidth === undefined ? onPaper : reportContent({ ...input, figureWidth }), onPaper, html: renderHtml(onPaper) };
 }
 
 /** Every correction with the results on both sides of it. */

@@ -12,6 +12,7 @@ import { ReportArticle } from "./report-article.js";
 import styles from "./report-page.module.css";
 import { reportWords } from "./report-words.js";
 import { saveFile } from "./save-file.js";
+import { usePrinting } from "./use-printing.js";
 import { useReport } from "./use-report.js";
 
 const PAPERS: readonly Paper[] = ["a4", "letter"];
@@ -25,6 +26,7 @@ export const ReportPage = ({ document, settings }: CasePageProps) => {
   const [fetching, setFetching] = useState(false);
   const [said, setSaid] = useState("");
   const { report, failed } = useReport(document, language, settings.units);
+  const isPrinting = usePrinting();
   const gauged = (document.gauging?.length ?? 0) > 0;
   const save = (name: string, content: Blob) => {
     saveFile(name, content);
@@ -87,7 +89,7 @@ export const ReportPage = ({ document, settings }: CasePageProps) => {
       {gauged && !report ? <Message title={failed ? words.failed : `${words.working} …`} /> : null}
       {gauged && report ? (
         <section className={styles.preview} aria-label={words.preview}>
-          <ReportArticle content={report.content} />
+          <ReportArticle content={isPrinting ? report.onPaper : report.content} />
         </section>
       ) : null}
     </Column>

@@ -8,5 +8,5 @@ function watch(changed: () => void): () => void {
   return () => list.removeEventListener("change", changed);
 }
 
-/** Whether the screen is as narrow as a phone held upright; on paper it stays what it was on the screen. */
+/** Whether the screen is as narrow as a phone held upright. */
 export const useNarrow = (): boolean => useSyncExternalStore(watch, () => query().matches);
