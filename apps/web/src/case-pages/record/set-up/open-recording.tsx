@@ -25,6 +25,7 @@ import { ScaleFields } from "./scale-fields.js";
 import { fitsFile, isScales, isSetUp, type SetUp } from "./set-up.js";
 import { SpeedFields } from "./speed-fields.js";
 import { firstSpeedForm, speedChoice, speedFromText } from "./speed-form.js";
+import { keptScales, tachometerOf } from "./tachometer.js";
 import { UnreadText } from "./unread-text.js";
 import { useHearing } from "./use-hearing.js";
 import { type RecordingAtWork, useRecording } from "./use-recording.js";
@@ -106,6 +107,11 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
   const hearing = useHearing();
   const { read, ids, choose, progress } = atWork;
   const speed = speedChoice(form);
+  const tachometer = tachometerOf(form);
+  // What counts turns is no vibration.
+  useEffect(() => {
+    if (tachometer !== null && ids.includes(tachometer)) choose(ids.filter((id) => id !== tachometer));
+  }, [tachometer, ids, choose]);
   /** What was found belongs to what was asked. */
   const changing =
     <Value,>(change: (value: Value) => void) =>
@@ -122,7 +128,14 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
   };
   const keep = (heard: Heard): void => {
     const perTurn = form.from === "tachometer" ? form.perTurn : null;
-    const entry = recordingEntry({ file: file.name, recordedAt: file.recordedAt, gear: gear ?? null, scales, perTurn, filter });
+    const entry = recordingEntry({
+      file: file.name,
+      recordedAt: file.recordedAt,
+      gear: gear ?? null,
+      scales: keptScales(scales, look, form),
+      perTurn,
+      filter,
+    });
     const speedFrom = speedFromText(form, numbers.roadSpeed);
     const now = new Date().toISOString();
     edit((before) => recordHeard(keepRecording(entry)(before), { file: file.name, json: heard.json, speedFrom, gear: heard.gear }, now));
@@ -137,7 +150,7 @@ function Listened({ file, document, edit, settings, onKeep, atWork, look, scales
           <Toggles
             label={words.channels}
             options={look.channels
-              .filter((channel) => channel.heard)
+              .filter(({ id, heard }) => heard && id !== tachometer)
               .map((channel) => ({ value: channel.id, label: channelText(channel) }))}
             values={ids}
             onChange={changing(choose)}

@@ -11,6 +11,7 @@ import styles from "../record-page.module.css";
 import { recordWords } from "../words/record-catalogue.js";
 import { channelText } from "./channel-text.js";
 import { type SpeedForm, withChannel } from "./speed-form.js";
+import { speedChannels } from "./tachometer.js";
 
 const ROAD = { above: 0, maximum: 400 };
 const PULSES = { above: 0, maximum: 10_000 };
@@ -30,10 +31,7 @@ export function SpeedFields({ look, form, document, settings, onChange }: SpeedF
   const nameOf = accessoryNames(document);
   const turning = turningAt(document, { speed: USUAL_KMH });
   const parts = turning.ok ? turning.json.parts : [];
-  // Speeds by their column; anything that is no vibration may be a tachometer's signal.
-  const channels = look.channels.filter(
-    ({ speed, heard, quantity }) => speed !== null || (!heard && ["voltage", "unknown"].includes(quantity)),
-  );
+  const channels = speedChannels(look);
   const choose = (value: string): void => {
     const channel = channels.find(({ id }) => `channel ${id}` === value);
     if (channel) onChange(withChannel(form, channel));
