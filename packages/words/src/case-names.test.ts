@@ -52,7 +52,7 @@ describe("names of places", () => {
   it("add the side, or the number in the report's table, where the words alone fit two readings", () => {
     expect(en("gauging[0].readings[3]")).toBe("the reading of Front tube at its driven end, from the right");
     expect(en("gauging[0].readings[5]")).toBe("the reading of Section back (no. 6)");
-    expect(es("gauging[0].readings[5]")).toBe("la lectura de Tramo back (n.º 6)");
+    expect(es("gauging[0].readings[5]")).toBe("la lectura de Tramo trasero (n.º 6)");
   });
 
   it("know headings, the turn-round check, sections and drivelines", () => {
@@ -60,6 +60,8 @@ describe("names of places", () => {
     expect(en("gauging[0].gauge.zeroCheck[1]")).toBe("reading 2 of the turn-round check");
     expect(en("drivelines[0].sections[1]")).toBe("Section back");
     expect(en("drivelines[0]")).toBe("Driveline rear");
+    // What nobody typed is no English word in a Spanish name.
+    expect([es("drivelines[0].sections[1]"), es("drivelines[0]")]).toEqual(["Tramo trasero", "Línea de transmisión trasera"]);
   });
 
   it("leave ids without a label and places without a name as they are", () => {

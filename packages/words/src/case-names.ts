@@ -4,10 +4,13 @@ import type { NameOf } from "./name-of.js";
 import { placeName } from "./place-name.js";
 
 /** What the driveline at an index is called. */
-export function drivelineName(document: Pick<Case, "drivelines">, index: number, { labels }: Catalogue): string {
-  const driveline = document.drivelines[index] as CaseDriveline;
-  return driveline.label ?? `${labels.driveline} ${driveline.id}`;
-}
+export const drivelineName = (document: Pick<Case, "drivelines">, index: number, catalogue: Catalogue): string =>
+  nameOfDriveline(document.drivelines[index] as CaseDriveline, catalogue);
+
+export const nameOfDriveline = ({ id, label }: Pick<CaseDriveline, "id" | "label">, { labels }: Catalogue): string =>
+  label ?? `${labels.driveline} ${idWord(id, labels.drivelineIds)}`;
+
+const idWord = (id: string, words: Readonly<Record<string, string>>): string => (Object.hasOwn(words, id) ? (words[id] ?? id) : id);
 
 /** Names of the shafts and joints of one driveline, by id, and of every place of the case, by path; what has no name stands for itself. */
 export function namesOf(document: Case, index: number, catalogue: Catalogue): NameOf {
@@ -22,7 +25,7 @@ function partNames(driveline: CaseDriveline, { labels }: Catalogue): ReadonlyMap
     ["source", driveline.source?.label ?? labels.source],
     ["driven", driveline.driven?.label ?? labels.driven],
   ]);
-  for (const { id, label } of driveline.sections) names.set(id, label ?? `${labels.section} ${id}`);
+  for (const { id, label } of driveline.sections) names.set(id, label ?? `${labels.section} ${idWord(id, labels.sectionIds)}`);
   for (const { id, label } of driveline.joints) if (label !== undefined) names.set(id, `${id} ${label}`);
   return names;
 }

@@ -29,10 +29,10 @@ describe("corrections in words", () => {
   });
 
   it.each([
-    [8, 3, "moves 8\u00a0mm out at most and 3\u00a0mm in at most"],
-    [8, 0, "moves out only, by 8\u00a0mm at most"],
-    [8, -2, "moves out only, by 8\u00a0mm at most"],
-    [-2, 5, "moves in only, by 5\u00a0mm at most"],
+    [8, 3, "moves 8\u00a0mm outward at most and 3\u00a0mm inward at most"],
+    [8, 0, "moves outward only, by 8\u00a0mm at most"],
+    [8, -2, "moves outward only, by 8\u00a0mm at most"],
+    [-2, 5, "moves inward only, by 5\u00a0mm at most"],
   ])("says how far a slip spline moves when it goes out by %s and in by %s", (outMm, inMm, said) => {
     const { instruction } = correctionText(catalogues.en, SAMPLE_NAMES);
     const params = { driveline: "rear", section: "front", engagedMm: 60, minimumEngagedMm: 45, outMm, inMm };

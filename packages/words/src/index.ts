@@ -1,5 +1,5 @@
 export { type BenchTerms, benchTerms } from "./bench-terms.js";
-export { drivelineName, drivelineOfPath, namesOf } from "./case-names.js";
+export { drivelineName, drivelineOfPath, nameOfDriveline, namesOf } from "./case-names.js";
 export { type Catalogue, type FindingCatalogue, type FindingWords, type ProblemCatalogue, problemText } from "./catalogue.js";
 export { catalogueOf, catalogues } from "./catalogues.js";
 export { CAUTION_STEPS, type CautionId, type Cautions, cautionsOf } from "./cautions.js";
@@ -21,6 +21,7 @@ export type { Phrases } from "./phrases.js";
 export { placeInWords } from "./place-in-words.js";
 export { highestProbabilityText, probabilityBound, probabilityText } from "./probability-text.js";
 export { type RecordingWords, recordingFaultText } from "./recording-words.js";
+export { slipTravelText } from "./slip-travel-text.js";
 export type { Terminal } from "./terminal.js";
 export { isUnits, UNIT_SYSTEMS, type Units } from "./units.js";
 export { signalFaultText, type VerdictParts, type VibrationWords } from "./vibration-words.js";

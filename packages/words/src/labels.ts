@@ -26,6 +26,9 @@ export interface Labels {
   readonly driven: string;
   readonly driveline: string;
   readonly section: string;
+  /** What the ids of a new case mean, behind the words above; nobody typed them. */
+  readonly drivelineIds: Readonly<Record<"rear" | "front", string>>;
+  readonly sectionIds: Readonly<Record<"shaft" | "front" | "middle" | "back", string>>;
   readonly sections: string;
   readonly shaft: string;
   readonly shafts: string;

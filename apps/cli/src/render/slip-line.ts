@@ -1,9 +1,7 @@
 import type { PredictedDrivelineJson, Quantity } from "@halfturn/casefile";
+import { slipTravelText } from "@halfturn/words";
 import type { CorrectionView } from "./correction-view.js";
 import { verdictText } from "./verdict-text.js";
-
-/** Below half of the last digit shown the spline stands where it stood. */
-const STILL_MM = 0.05;
 
 /** How far the slip spline moves, in words: pulled out or pushed in against as gauged. */
 export function slipLine(before: PredictedDrivelineJson, after: PredictedDrivelineJson, view: CorrectionView): string {
@@ -15,9 +13,5 @@ export function slipLine(before: PredictedDrivelineJson, after: PredictedDriveli
   return `    ${correction.slipTravel}: ${to ? `${moved}, ${verdict}` : labels.notKnown}`;
 }
 
-function travel(quantity: Quantity, { words: { correction, labels, numbers } }: CorrectionView): string {
-  if (quantity === null) return labels.notKnown;
-  const size = numbers.length(Math.abs(quantity.value));
-  if (Math.abs(quantity.value) < STILL_MM) return numbers.length(0);
-  return quantity.value > 0 ? correction.pulledOut(size) : correction.pushedIn(size);
-}
+const travel = (quantity: Quantity, { words }: CorrectionView): string =>
+  quantity === null ? words.labels.notKnown : slipTravelText(quantity.value, words);

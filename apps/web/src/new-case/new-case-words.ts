@@ -23,7 +23,7 @@ export const newCaseWords: ByLanguage<NewCaseWords> = {
   es: {
     title: "Caso nuevo",
     back: "Todos los casos",
-    which: "¿Qué línea motriz es?",
+    which: "¿Qué línea de transmisión es?",
     layouts: {
       "one-piece": { name: "De una pieza", about: "Un árbol de transmisión, dos juntas" },
       "two-piece": { name: "De dos piezas", about: "Un apoyo central, tres juntas" },

@@ -301,7 +301,7 @@ export const fieldNames: ByLanguage<FieldNames> = {
     windUpDeg: "Giro del eje con par",
     drive: "Con tracción",
     coast: "En retención",
-    driveline: "Línea motriz",
+    driveline: "Línea de transmisión",
     runs: "Va",
     firstJoint: "Primera junta",
     forwardMm: "Por delante de ella",

@@ -1,4 +1,5 @@
 import type { Estimate, Verdict } from "@halfturn/engine/analysis";
+import { nameOfDriveline } from "@halfturn/words";
 import type { Cell, Section } from "./blocks.js";
 import { degreesText, toneOf } from "./estimates.js";
 import { highestSpeed } from "./motion-results.js";
@@ -44,7 +45,7 @@ export function compareSections(subjects: readonly Subject[]): readonly Section[
     const { labels } = after.catalogue;
     return [
       {
-        title: after.words.headings.compare(after.driveline.label ?? `${labels.driveline} ${after.driveline.id}`),
+        title: after.words.headings.compare(nameOfDriveline(after.driveline, after.catalogue)),
         level: 1,
         blocks: [
           {

@@ -69,7 +69,7 @@ const limitKind = (of: CorrectionReader): keyof typeof limits => of.text("limit"
 /** Nothing is said of a direction in which it does not move; a number below nought means the same. */
 function slipTravel(of: CorrectionReader): string {
   const [out, into] = [of.length("outMm"), of.length("inMm")];
-  if (of.value("outMm") <= 0 && of.value("inMm") > 0) return `moves in only, by ${into} at most`;
-  if (of.value("inMm") <= 0 && of.value("outMm") > 0) return `moves out only, by ${out} at most`;
-  return `moves ${out} out at most and ${into} in at most`;
+  if (of.value("outMm") <= 0 && of.value("inMm") > 0) return `moves inward only, by ${into} at most`;
+  if (of.value("inMm") <= 0 && of.value("outMm") > 0) return `moves outward only, by ${out} at most`;
+  return `moves ${out} outward at most and ${into} inward at most`;
 }

@@ -39,6 +39,8 @@ export const labels: Labels = {
   driven: "Pinion",
   driveline: "Driveline",
   section: "Section",
+  drivelineIds: { rear: "rear", front: "front" },
+  sectionIds: { shaft: "shaft", front: "front", middle: "middle", back: "back" },
   sections: "Sections",
   shaft: "Shaft",
   shafts: "Shafts",

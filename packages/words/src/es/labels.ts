@@ -39,6 +39,8 @@ export const labels: Labels = {
   driven: "Piñón",
   driveline: "Línea de transmisión",
   section: "Tramo",
+  drivelineIds: { rear: "trasera", front: "delantera" },
+  sectionIds: { shaft: "único", front: "delantero", middle: "intermedio", back: "trasero" },
   sections: "Tramos",
   shaft: "Árbol",
   shafts: "Árboles",

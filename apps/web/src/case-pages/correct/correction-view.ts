@@ -21,9 +21,6 @@ export interface CorrectionView {
   readonly changes: (changes: readonly Change[]) => readonly string[];
 }
 
-/** A number and its unit do not part at the end of a line. */
-const together = (text: string): string => text.replaceAll(/(\d) (mm|in)\b/g, "$1\u00a0$2");
-
 export function correctionViewOf(document: Case, language: Language, units: Units): CorrectionView {
   const catalogue = catalogueOf(language, units);
   const names = correctionNames(document, catalogue);
@@ -38,7 +35,7 @@ export function correctionViewOf(document: Case, language: Language, units: Unit
       changes.map(({ adjusterId, amount }) => {
         const kind = kindOf(adjusterId);
         const unit = fileUnitOf(kind ?? "mount-spacer");
-        return together(text.change({ adjuster: adjusterId, amount: writtenAmount(amount, unit), unit }, kind));
+        return text.change({ adjuster: adjusterId, amount: writtenAmount(amount, unit), unit }, kind);
       }),
   };
 }

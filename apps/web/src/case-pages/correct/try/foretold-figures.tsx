@@ -1,6 +1,8 @@
 import { type Case, latestGaugings } from "@halfturn/casefile";
 import type { PredictedDriveline, PredictedState } from "@halfturn/engine/correction";
+import { fromSi, metres } from "@halfturn/engine/units";
 import { comparisonView, drivelinePictureOf, type FigureOptions } from "@halfturn/figures";
+import { slipTravelText } from "@halfturn/words";
 import { useCallback, useDeferredValue, useMemo } from "react";
 import { Figure } from "../../../controls/figure.js";
 import { VerdictMark } from "../../../controls/verdict-mark.js";
@@ -106,11 +108,7 @@ const BeforeAfter = ({ before, after, changed, document, view, settings }: Befor
         {travel ? (
           <li className={own.row}>
             <span>{correction.slipTravel}</span>
-            <strong>
-              {travel.value >= 0
-                ? correction.pulledOut(numbers.length(travel.value * 1000))
-                : correction.pushedIn(numbers.length(-travel.value * 1000))}
-            </strong>
+            <strong>{slipTravelText(fromSi(metres(travel.value), "mm"), view.catalogue)}</strong>
             <VerdictMark tone={toneOf(after.slipVerdict)}>{labels.verdicts[after.slipVerdict]}</VerdictMark>
           </li>
         ) : null}

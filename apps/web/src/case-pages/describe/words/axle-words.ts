@@ -66,7 +66,7 @@ export const axleWords: ByLanguage<AxleWords> = {
     firstJointHelp: (first) =>
       `Solo hace falta para prever qué hace aquí un suplemento en el soporte trasero. Medido desde la primera junta de: ${first}.`,
     names: "Nombres",
-    drivelineLabel: "Nombre de esta línea motriz",
+    drivelineLabel: "Nombre de esta línea de transmisión",
     centringHelp: "Solo si no es igual por ambos lados, o si se quiere una respuesta precisa con ángulos grandes.",
     withCentring: "Medido",
     withoutCentring: "Se toma igual por ambos lados",

@@ -99,7 +99,7 @@ export const fieldHelp: ByLanguage<FieldHelp> = {
     bearingToJointMm: "A lo largo del árbol, del centro del rodamiento al centro de la cruceta.",
     crossesApartMm: "Con calibre, a lo largo de la junta puesta recta.",
     ballFromCrossMm: "A lo largo de la junta recta. La mitad de la distancia entre crucetas si es igual por ambos lados.",
-    forwardMm: "Con cinta a lo largo del vehículo, desde la primera junta de la primera línea motriz. Menos: por detrás.",
+    forwardMm: "Con cinta a lo largo del vehículo, desde la primera junta de la primera línea de transmisión. Menos: por detrás.",
     leftMm: "A lo ancho del vehículo. Menos: a su derecha.",
     upMm: "Con nivel. Menos: por debajo.",
     centreToJointMm: "A lo largo del piñón, del centro del tubo del eje al centro de la última junta.",
