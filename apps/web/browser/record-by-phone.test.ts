@@ -52,7 +52,7 @@ test("the motion sensor makes a file with its true rate, with the caution that t
     return { mean: steps.length / steps.reduce((sum, step) => sum + step, 0), usual: 1 / usual };
   });
   await button(page, "Stop").tap();
-  const clock = page.getByText(/samples per second, .* s\. /);
+  const clock = page.getByText(/samples per second, .*\ss\. /);
   await clock.waitFor();
   const rate = Number.parseFloat((await clock.textContent()) ?? "");
   // A busy machine leaves events out: the rate is that of the steps between, no lower than the mean and no higher than the usual step tells.
@@ -69,10 +69,10 @@ test("the motion sensor makes a file with its true rate, with the caution that t
 test("the microphone is recorded by a worklet of our own under the app's security policy", async () => {
   const { page, faults } = await openRecord("one-piece");
   await button(page, "Record sound").tap();
-  await page.getByText(/^Recording: [2-9] s/).waitFor();
+  await page.getByText(/^Recording: [2-9]\ss/).waitFor();
   await button(page, "Stop").tap();
   await page.getByRole("heading", { name: /^road-test-.*\.wav$/ }).waitFor();
-  const clock = page.getByText(/samples per second, .* s\. /);
+  const clock = page.getByText(/samples per second, .*\ss\. /);
   await clock.waitFor();
   expect(Number.parseFloat(((await clock.textContent()) ?? "").replace(",", ""))).toBeLessThanOrEqual(2100);
   expect(faults).toEqual([]);

@@ -85,7 +85,7 @@ test("a stretch is chosen with the arrow keys, and the part is named of it alone
   await page.getByRole("slider", { name: "Stretch from" }).focus();
   for (let presses = 0; presses < 3; presses++) await page.keyboard.press("PageUp");
   await page.getByText(/^(?!0\.0)\d+\.\d to 30\.0\ss$/).waitFor();
-  await page.getByText(/^2\d\.\d s of vibration/).waitFor();
+  await page.getByText(/^2\d\.\d\ss of vibration/).waitFor();
   await page.getByRole("heading", { name: "The propeller shaft's first order" }).waitFor();
 });
 
@@ -98,7 +98,7 @@ test("without a recording three taps say what lies at a frequency", async () => 
   const rate = Number.parseFloat((await turns.textContent()) ?? "");
   expect(rate).toBeGreaterThan(10);
   await page.getByLabel("Frequency in Hz, if it is known").fill(String(rate));
-  await page.getByText(/at 100 km\/h can be:/).waitFor();
+  await page.getByText(/at 100\skm\/h can be:/).waitFor();
   await page.getByText("The propeller shaft's first order", { exact: true }).waitFor();
 });
 
