@@ -4,7 +4,7 @@ import type { ReferenceShaft } from "./input.js";
 import { type OrderLine, orderLines } from "./order-lines.js";
 import { peaksNear, resolution, whitenedMap } from "./peaks.js";
 import type { Run } from "./run.js";
-import { slipCourse } from "./slip-course.js";
+import { sharesAhead, slipCourse } from "./slip-course.js";
 
 /** Parts beyond a slipping converter or clutch, as fast as the vibration says. */
 export interface SettledSlip {
@@ -55,8 +55,7 @@ export function* settleSlip(
         );
   const perTurns = (those: readonly OrderLine[]): readonly number[] => those.map(({ perTurn }) => perTurn * scale);
   const range = map === null ? null : slipCourse(map, perTurns(own), perTurns(geared), most);
-  // A part is put at its middle slip, which is as much as it may be away from it.
-  const changing = range && { least: range.low * (1 + most) - 1, most: range.high * (1 + most) - 1 };
+  const changing = range && sharesAhead(range, most);
   const tolerance = map === null ? 0 : resolution(map) / 2;
   const lines =
     map === null

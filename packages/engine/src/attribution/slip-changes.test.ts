@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { must } from "../signal/shaft-angle.test-support.js";
 import { partsOf, recorded, shake } from "./attribution-cases.test-support.js";
 import { type Attribution, attribute } from "./index.js";
+import { sharesAhead } from "./slip-course.js";
 
 /** The case allows up to 6 %; the converter slips by 5 % at first and by 1 % in the end. */
 const SLIP = 0.06;
@@ -24,6 +25,14 @@ test("a converter that closes during the drive is said, with what it slipped by"
   const params = said(await listen(3, CLOSING));
   expect(Math.abs(Number(params?.leastShare) - 0.01)).toBeLessThan(NEAR);
   expect(Math.abs(Number(params?.mostShare) - 0.05)).toBeLessThan(NEAR);
+});
+
+test("one that closes wholly is not said to have run behind, though the map's steps reach beyond that", () => {
+  // A step of 0.5 % beyond 6 %, as a map may have.
+  const { least, most } = sharesAhead({ low: 0.935, high: 1.04 }, SLIP);
+  expect(least).toBe(0);
+  expect(most).toBe(1.04 * 1.06 - 1);
+  expect(sharesAhead({ low: 0.96, high: 1.04 }, SLIP).least).toBe(0.96 * 1.06 - 1);
 });
 
 test("one that slips by the same throughout is not, nor one that nobody hears", async () => {

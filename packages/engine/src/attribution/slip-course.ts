@@ -51,3 +51,13 @@ export function slipCourse({ map, rows }: WhitenedMap, own: readonly number[], g
   const [low, high] = [factors[tail] as number, factors[factors.length - 1 - tail] as number];
   return high - low > WORTH_A_WORD ? { low, high } : null;
 }
+
+/**
+ * Shares by which a part ran ahead of what is geared to the wheel, of factors of its middle speed; it was put at its middle slip, which is `most`, as much as it may be
+ * away from it. The ways of slipCourse run on whole steps of the map, of which the outermost lie up to one beyond `most`: a converter that closes wholly then seems
+ * to be driven by the wheels. On a drive it is not, so that nothing below 0 is given.
+ */
+export const sharesAhead = ({ low, high }: SlipRange, most: number): { readonly least: number; readonly most: number } => ({
+  least: Math.max(0, low * (1 + most) - 1),
+  most: high * (1 + most) - 1,
+});
