@@ -178,3 +178,28 @@ test("a report that is printed from a phone has figures as wide as paper, and th
   expect(printed.filter((width) => width < 600)).toEqual([]);
   await expect.poll(() => page.evaluate(widths)).toEqual(onScreen);
 });
+
+test("a gloved thumb tilts a shaft's end on a phone by tenths of a degree, and reads beside it how far", async () => {
+  const { id } = await at.shop.add("four-wheel-drive");
+  const { page, context } = await openDevice(at.browser, at.shop.address, { size: PHONE });
+  await page.goto(`/cases/${id}/explain`);
+  const end = page.getByRole("slider", { name: /Tilt .*pinion/i }).first();
+  await end.evaluate((handle) => handle.scrollIntoView({ block: "center" }));
+  const tenths = async () => Number(await end.getAttribute("aria-valuenow"));
+  const touch = await context.newCDPSession(page);
+  const stroke = async (pixelsUp: number): Promise<void> => {
+    const box = await end.locator("circle").first().boundingBox();
+    if (!box) throw new Error("no handle");
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const points = Array.from({ length: 11 }, (_, k) => ({ x, y: y - (pixelsUp * k) / 10 }));
+    await touch.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: points.slice(0, 1) });
+    for (const point of points.slice(1)) await touch.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints: [point] });
+    await touch.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  };
+  await stroke(20);
+  await expect.poll(tenths).toBeGreaterThan(5);
+  expect(await tenths()).toBeLessThan(15);
+  expect(await end.locator("text").textContent()).toBe(await end.getAttribute("aria-valuetext"));
+  await stroke(-150);
+  await expect.poll(tenths).toBe(-50);
+});

@@ -22,7 +22,15 @@ export interface DragStageProps {
 const RING = 13;
 /** Half of what a gloved finger needs. */
 const REACH = 26;
+const [ROOM_ABOVE, SIDE] = [48, 60];
 const KEYS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 5, PageDown: -5 };
+
+/** Above the ring and its arrows, where a finger does not hide it; below where there is no room; never beyond the sides. */
+const besideRing = (x: number, y: number, width: number) => ({
+  y: y < ROOM_ABOVE ? 44 : -32,
+  textAnchor: x < SIDE ? ("start" as const) : x > width - SIDE ? ("end" as const) : ("middle" as const),
+  x: x < SIDE ? -RING : x > width - SIDE ? RING : 0,
+});
 
 /** The driveline from the side, its joints and shaft ends to be dragged up and down. */
 export const DragStage = ({ subject, moved, moves, onMove, settings }: DragStageProps) => {
@@ -111,6 +119,11 @@ export const DragStage = ({ subject, moved, moves, onMove, settings }: DragStage
                     <circle className={styles.reach} r={REACH} />
                     <circle className={styles.ring} r={RING} />
                     <path className={styles.arrows} d="M -5 -18 L 0 -24 L 5 -18 M -5 18 L 0 24 L 5 18" />
+                    {steps === 0 ? null : (
+                      <text className={styles.size} {...besideRing(x, y, view.width)}>
+                        {saidOf(handle)}
+                      </text>
+                    )}
                   </g>
                 );
               })}

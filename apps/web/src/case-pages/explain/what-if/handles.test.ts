@@ -33,17 +33,32 @@ test("a drag follows the drawing: pixels by its scale, a tilt by its larger angl
     svg: "",
     width: 400,
     height: 200,
-    start: { x: 20, y: 100 },
+    start: { x: -40, y: 100 },
     joints: [
       { x: 80, y: 100 },
       { x: 300, y: 100 },
     ],
-    end: { x: 360, y: 100 },
+    end: { x: 420, y: 100 },
     factor: 10,
     pixelsPerMetre: 2000,
   };
   expect(Math.abs(draggedSteps(view, { kind: "joint", joint: 1 }, 10) - 5)).toBeLessThan(ROUNDING);
-  // 30 of 60 pixels is 30 degrees drawn, 3 degrees in truth.
-  expect(Math.abs(draggedSteps(view, { kind: "driven" }, 30) - 30)).toBeLessThan(ROUNDING);
-  expect(Math.abs(draggedSteps(view, { kind: "source" }, -30) + 30)).toBeLessThan(ROUNDING);
+  // 60 of 120 pixels is 30 degrees drawn, 3 degrees in truth.
+  expect(Math.abs(draggedSteps(view, { kind: "driven" }, 60) - 30)).toBeLessThan(ROUNDING);
+  expect(Math.abs(draggedSteps(view, { kind: "source" }, -60) + 30)).toBeLessThan(ROUNDING);
+  // 200 pixels to the metre: a joint under the finger would be through its 80 mm within 16 pixels.
+  expect(Math.abs(draggedSteps({ ...view, pixelsPerMetre: 200 }, { kind: "joint", joint: 0 }, 75) - MOST_MILLIMETRES)).toBeLessThan(
+    ROUNDING,
+  );
+  // A shaft drawn short, as on a phone: a thumb's stroke of 150 pixels is its whole range, ten degrees, and a few pixels are no degrees.
+  const short = { ...view, factor: 4, start: { x: 56, y: 100 }, end: { x: 324, y: 100 } };
+  for (const [pixels, steps] of [
+    [3, 2],
+    [30, 20],
+    [75, 50],
+    [-75, -50],
+  ] as const) {
+    expect(Math.abs(draggedSteps(short, { kind: "driven" }, pixels) - steps)).toBeLessThan(ROUNDING);
+    expect(Math.abs(draggedSteps(short, { kind: "source" }, pixels) - steps)).toBeLessThan(ROUNDING);
+  }
 });

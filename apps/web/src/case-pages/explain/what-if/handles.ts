@@ -39,11 +39,19 @@ export function placeOf({ start, joints, end }: Pick<MovableView, "start" | "joi
   return handle.kind === "driven" ? end : (joints[handle.joint] ?? start);
 }
 
-/** How many steps a drag by so many pixels upward is, from where the handle was taken hold of. */
+/** A thumb's stroke, pixels: it takes a handle through all of its range, however small the driveline is drawn. */
+const STROKE_PIXELS = 150;
+
+/**
+ * How many steps a drag by so many pixels upward is, from where the handle was taken hold of. A handle stays under the finger where a step is drawn large enough for
+ * that, and moves less than the finger where it is not.
+ */
 export function draggedSteps(view: MovableView, handle: Handle, pixelsUp: number): number {
-  if (handle.kind === "joint") return pixelsUp / view.pixelsPerMetre / STEP_METRES;
+  const leastPixels = STROKE_PIXELS / 2 / mostSteps(handle);
+  if (handle.kind === "joint") return pixelsUp / Math.max(leastPixels, view.pixelsPerMetre * STEP_METRES);
   const [joint, end] = handle.kind === "source" ? [view.joints[0], view.start] : [view.joints.at(-1), view.end];
   const arm = Math.hypot(end.x - (joint?.x ?? 0), end.y - (joint?.y ?? 0));
+  if (arm * view.factor * STEP_RADIANS < leastPixels) return pixelsUp / leastPixels;
   const rise = (joint?.y ?? 0) - end.y;
   const slope = (height: number): number => Math.asin(Math.min(1, Math.max(-1, height / arm)));
   return (slope(rise + pixelsUp) - slope(rise)) / view.factor / STEP_RADIANS;
