@@ -51,7 +51,7 @@ async function explained({ page }: Device): Promise<void> {
   const measured = await equivalent(page).textContent();
   await drag(page, "Move J2 up or down", 20);
   await whatIf(page).waitFor();
-  expect(await page.getByRole("slider", { name: "Move J2 up or down" }).getAttribute("aria-valuetext")).toMatch(/^\d+ mm up$/);
+  expect(await page.getByRole("slider", { name: "Move J2 up or down" }).getAttribute("aria-valuetext")).toMatch(/^\d+\smm up$/);
   await expect.poll(() => equivalent(page).textContent()).not.toBe(measured);
   await page.getByRole("button", { name: "Back to the measured" }).click();
   await expect.poll(() => equivalent(page).textContent()).toBe(measured);
@@ -163,7 +163,7 @@ test("a stop finding holds back verdicts and plans until a person takes it on, a
 });
 
 test("a report that is printed from a phone has figures as wide as paper, and the screen its own again afterwards", async () => {
-  const { id } = await at.shop.add("three-piece");
+  const { id } = await at.shop.add("one-piece");
   const { page } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   await page.goto(`/cases/${id}/report`);
   await page.locator("figure svg").first().waitFor();

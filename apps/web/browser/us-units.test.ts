@@ -21,7 +21,7 @@ function textsOf(value: unknown): readonly string[] {
 const METRIC = /[\d,.]+\s?(?:mm|km\/h|m)(?![\p{L}\d/²])/gu;
 const US = /[\d,.]+\s?(?:in|mph|ft)(?![\p{L}\d/])/gu;
 /** A part that is bought in millimetres says them beside the inches. */
-const BESIDE = /\(-?[\d.,]+ mm\)/g;
+const BESIDE = /\(-?[\d.,]+\smm\)/g;
 const LONG_MS = 120_000;
 
 test(
