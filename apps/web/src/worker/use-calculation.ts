@@ -3,7 +3,7 @@ import { useEffect, useState } from "react";
 import type { Calculation } from "../case-pages/case-page.js";
 import type { OpenCase } from "../device/open-case.js";
 import { FULL_DRAWS } from "./draws.js";
-import { analyseFully, analyseQuickly } from "./worker-client.js";
+import { analyseFully, quickAnalyses } from "./worker-client.js";
 
 /** How long nothing may have changed before the full answer is worked out. */
 const SETTLED_MS = 250;
@@ -17,19 +17,21 @@ interface Made {
 /** What the worker makes of a document: a quick answer at once, the full one when the typing rests. An answer to an older document never replaces a newer one. */
 export function useCalculation(open: OpenCase, document: Case): Calculation {
   // The worker begins before the page is drawn anew, and works while it is.
-  useEffect(() => open.subscribe(() => void analyseQuickly(open.record().document)), [open]);
+  useEffect(() => open.subscribe(() => void quickAnalyses.ask(open.record().document)), [open]);
   const [made, setMade] = useState<Made | null>(null);
   useEffect(() => {
     let wanted = true;
     const keep = (full: boolean) => (analysed: readonly AnalysedDriveline[]) => {
       if (wanted) setMade((before) => (before?.of === document && before.full && !full ? before : { of: document, full, analysed }));
     };
-    void analyseQuickly(document).then(keep(false));
+    void quickAnalyses.ask(document).then(keep(false));
     const settled = setTimeout(() => void analyseFully(document, FULL_DRAWS).then(keep(true)), SETTLED_MS);
     return () => {
       wanted = false;
       clearTimeout(settled);
     };
   }, [document]);
-  return { analysed: made?.analysed ?? null, busy: made?.of !== document || !made.full };
+  // What was worked out beforehand is drawn together with what it is the answer to.
+  const analysed = (made?.of === document ? null : quickAnalyses.known(document)) ?? made?.analysed ?? null;
+  return { analysed, busy: made?.of !== document || !made.full };
 }

@@ -3,6 +3,7 @@ import type { Change, PlanOptions } from "@halfturn/engine/correction";
 import { proxy, type Remote, wrap } from "comlink";
 import type { Calculations } from "./calculations.js";
 import { FULL_DRAWS, QUICK_DRAWS } from "./draws.js";
+import { remembering } from "./remembered.js";
 import type { ReportRequest } from "./report-calculations.js";
 
 type Answer<Name extends keyof Calculations> = Awaited<ReturnType<Calculations[Name]>>;
@@ -24,16 +25,25 @@ const thorough = once(() => start("thorough"));
 
 let works = 0;
 
-const asked = new WeakMap<Case, Promise<Answer<"analyse">>>();
+const contents = new WeakMap<Case, string>();
 
-/** Intervals from few draws, at once; one document is worked out once, whoever asks first. */
-export function analyseQuickly(document: Case): Promise<Answer<"analyse">> {
-  const known = asked.get(document);
-  if (known) return known;
-  const answer = quick().analyse(document, QUICK_DRAWS);
-  asked.set(document, answer);
-  return answer;
+/** A case by what it says; when it was last changed says nothing. */
+function contentOf(document: Case): string {
+  const known = contents.get(document);
+  if (known !== undefined) return known;
+  const { updatedAt: _, ...said } = document;
+  const content = JSON.stringify(said);
+  contents.set(document, content);
+  return content;
 }
+
+/** A case that is worked on, and what it may be after the next key. */
+const KEPT_ANALYSES = 6;
+/** Each adjuster one step either way, and the steps before. */
+const KEPT_PREDICTIONS = 40;
+
+/** Intervals from few draws, at once. What the next key will ask can be asked beforehand: its answer is then known when the key comes. */
+export const quickAnalyses = remembering(KEPT_ANALYSES, contentOf, (document: Case) => quick().analyse(document, QUICK_DRAWS));
 
 export const analyseFully = (document: Case, draws: number): Promise<Answer<"analyse">> => thorough().analyse(document, draws);
 
@@ -41,9 +51,13 @@ export const analyseFully = (document: Case, draws: number): Promise<Answer<"ana
 export const predictCase = (document: Case, changes: readonly Change[]): Promise<Answer<"predict">> =>
   thorough().predict(document, changes, FULL_DRAWS);
 
-/** The same from few draws, while a slider is moved. */
-export const predictQuickly = (document: Case, changes: readonly Change[]): Promise<Answer<"predict">> =>
-  quick().predict(document, changes, QUICK_DRAWS);
+/** The same from few draws, while a slider is moved; a step of it can be asked beforehand. */
+export const quickPredictions = remembering(
+  KEPT_PREDICTIONS,
+  ({ document, changes }: { readonly document: Case; readonly changes: readonly Change[] }) =>
+    `${JSON.stringify(changes)} ${contentOf(document)}`,
+  async ({ document, changes }): Promise<Answer<"predict">> => quick().predict(document, changes, QUICK_DRAWS),
+);
 
 /** An empty case for a layout. */
 export const makeCase = (wanted: NewCase): Promise<Case> => quick().newCase(wanted);

@@ -1,6 +1,7 @@
 import type { FindingCode } from "@halfturn/engine/findings";
 import { fuseGauging } from "@halfturn/engine/gauging";
-import { useDeferredValue, useMemo, useState } from "react";
+import { useCallback, useDeferredValue, useMemo, useState } from "react";
+import { flushSync } from "react-dom";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
 import { Column } from "../../controls/column.js";
@@ -65,6 +66,8 @@ const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
   const { input, analysis: measured, catalogue, nameOf, name } = subject;
   const joints = input.driveline.joints.length;
   const [moves, setMoves] = useState<Moves>(() => unmoved(joints));
+  // A finger's move comes just before a frame: drawn at once it is in that frame, drawn when there is time it is in the next.
+  const move = useCallback((next: Moves) => flushSync(() => setMoves(next)), []);
   const trying = isMoved(moves);
   const model = useMemo(() => fuseGauging(input.gauging, input.driveline), [input]);
   const analysis = useMemo(
@@ -85,7 +88,7 @@ const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
         </div>
       </Card>
       {measured.withheld ? <FindingsCard subject={subject} onAccept={onAccept} /> : null}
-      <DrawingsCard subject={subject} analysis={analysis} moves={moves} onMove={setMoves} settings={settings} />
+      <DrawingsCard subject={subject} analysis={analysis} moves={moves} onMove={move} settings={settings} />
       <Card title={labels.joints}>
         <JointList subject={subject} analysis={analysis} measured={trying ? measured : null} />
         <LimitsFold subject={subject} />

@@ -1,14 +1,16 @@
 import type { AnalysedDriveline, Case, CaseGauging, VehicleSide } from "@halfturn/casefile";
 import { catalogueOf, namesOf } from "@halfturn/words";
-import { useEffect, useRef, useState } from "react";
+import { useDeferredValue, useEffect, useRef, useState } from "react";
 import { Button } from "../../controls/button.js";
 import { Choice } from "../../controls/choice.js";
 import type { Settings } from "../../device/settings.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
+import { quickAnalyses } from "../../worker/worker-client.js";
 import { StepLink } from "../shared/step-link.js";
 import { SlipAlert } from "./entry/slip-alert.js";
 import { useStanding } from "./entry/use-standing.js";
 import { YokesCard } from "./entry/yokes-card.js";
+import { withGauging } from "./model/keep-reading.js";
 import { areAllSeen } from "./model/phasings.js";
 import { adviceOf, slipsOf } from "./model/slips.js";
 import { WAYS } from "./model/step.js";
@@ -43,7 +45,8 @@ export function ReadingDesk(props: ReadingDeskProps) {
   const catalogue = catalogueOf(useLanguage());
   const driveline = document.drivelines[props.driveline] as Case["drivelines"][number];
   const nameOf = namesOf(document, props.driveline, catalogue);
-  const standing = useStanding({ driveline, gauging, part, editGauging, startSide });
+  const foresee = (next: CaseGauging): void => void quickAnalyses.ask(withGauging(document, index, () => next));
+  const standing = useStanding({ driveline, gauging, part, editGauging, foresee, startSide });
   const [left, setLeft] = useState<readonly string[]>([]);
   const [folded, setFolded] = useState<string | null>(null);
   const { place, steps, step } = standing;
@@ -78,8 +81,10 @@ export function ReadingDesk(props: ReadingDeskProps) {
   ) : null;
   // What nobody had seen comes before what would only make the result surer, and stays there once it is answered.
   const [isSeen] = useState(() => areAllSeen(document, driveline, index));
+  // The angles go first; the questions about the yokes are drawn as the device can.
+  const yokesAreDue = useDeferredValue(step === null);
   const yokes =
-    step === null ? (
+    yokesAreDue && step === null ? (
       <YokesCard document={document} driveline={props.driveline} index={index} part={part} nameOf={nameOf} editGauging={editGauging} />
     ) : null;
   // Whoever has read enough sees the way on without looking for it.

@@ -3,7 +3,7 @@ import { examples, restore, toCorrectionInput } from "@halfturn/casefile";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { degreesToRadians } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
-import { placeOf, stopsOf, withAmount } from "./stops.js";
+import { placeOf, stepsFrom, stopsOf, withAmount } from "./stops.js";
 
 const restored = restore(readFileSync(new URL(examples.find(({ name }) => name === "two-piece")?.url ?? ""), "utf8"));
 if (!restored.ok) throw new Error("the example does not open");
@@ -32,3 +32,19 @@ test("an adjuster is changed once, and not at all by nought", () => {
   expect(withAmount(once, "wedge", 0.03)).toEqual([{ adjusterId: "wedge", amount: 0.03 }]);
   expect(withAmount(once, "wedge", 0)).toEqual([]);
 });
+
+test("the next steps are those of every slider either way, the slider that was moved last first, and none beyond its last stop", () => {
+  const drop = stopsFor("bearing-drop");
+  const highest = withAmount(withAmount([], "wedge", degreesToRadians(2)), "bearing-drop", drop.amounts.at(-1) ?? 0);
+  const steps = stepsFrom(highest, stops);
+  expect(steps[0]).toEqual(withAmount(highest, "bearing-drop", drop.amounts.at(-2) ?? 0));
+  const ends = stops.filter((one) => [0, one.amounts.length - 1].includes(placeOf(one, amountIn(highest, one.adjuster.id)))).length;
+  expect(steps).toHaveLength(2 * stops.length - ends);
+  for (const step of steps)
+    expect(
+      step.filter((change) => !highest.includes(change)).length + highest.filter((change) => !step.includes(change)).length,
+    ).toBeGreaterThan(0);
+});
+
+const amountIn = (changes: ReturnType<typeof withAmount>, id: string): number =>
+  changes.find(({ adjusterId }) => adjusterId === id)?.amount ?? 0;

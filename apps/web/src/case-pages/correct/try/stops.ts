@@ -26,3 +26,17 @@ export const withAmount = (changes: readonly Change[], adjusterId: string, amoun
   ...changes.filter((change) => change.adjusterId !== adjusterId),
   ...(amount === 0 ? [] : [{ adjusterId, amount }]),
 ];
+
+/** What one step of each slider makes of the changes, those of the slider that was moved last first. */
+export const stepsFrom = (changes: readonly Change[], stops: readonly Stops[]): readonly (readonly Change[])[] => {
+  const last = changes.at(-1)?.adjusterId;
+  const nearest = stops.toSorted((a, b) => Number(b.adjuster.id === last) - Number(a.adjuster.id === last));
+  return nearest.flatMap((one) => {
+    const { id } = one.adjuster;
+    const place = placeOf(one, changes.find(({ adjusterId }) => adjusterId === id)?.amount ?? 0);
+    return [place - 1, place + 1].flatMap((to) => {
+      const amount = one.amounts[to];
+      return amount === undefined ? [] : [withAmount(changes, id, amount)];
+    });
+  });
+};

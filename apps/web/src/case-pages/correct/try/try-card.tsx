@@ -14,6 +14,7 @@ import { ForetoldFigures } from "./foretold-figures.js";
 import { stopsOf } from "./stops.js";
 import own from "./try-card.module.css";
 import { tryWords } from "./try-words.js";
+import { useForesight } from "./use-foresight.js";
 import { usePrediction } from "./use-prediction.js";
 
 export interface TryCardProps {
@@ -37,6 +38,7 @@ export const TryCard = ({ document, changes, onAmount, onReset, onChoose, view, 
   const stops = useMemo(() => stopsOf(toCorrectionInput(document, { defaults: DEFAULT_LIMITS, draws: 100, seed: 1 })), [document]);
   const before = usePrediction(document, NOTHING);
   const after = usePrediction(document, changes);
+  useForesight(document, changes, stops, after?.of === document && after.changes === changes);
   const { correction } = view.catalogue;
   const refused = after && !after.outcome.ok ? after.outcome.reasons : [];
   const blocked = after?.outcome.ok ? after.outcome.value.blocked : [];

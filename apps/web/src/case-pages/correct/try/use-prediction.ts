@@ -1,7 +1,7 @@
 import type { Case } from "@halfturn/casefile";
 import type { Change, Outcome, Prediction } from "@halfturn/engine/correction";
-import { useEffect, useRef, useState } from "react";
-import { predictQuickly } from "../../../worker/worker-client.js";
+import { useEffect, useMemo, useRef, useState } from "react";
+import { quickPredictions } from "../../../worker/worker-client.js";
 
 export interface Foretold {
   readonly of: Case;
@@ -13,17 +13,26 @@ export interface Foretold {
 export function usePrediction(document: Case, changes: readonly Change[]): Foretold | null {
   const [made, setMade] = useState<Foretold | null>(null);
   const queue = useRef<Promise<void>>(Promise.resolve());
+  // What was asked beforehand is there together with the slider's new place.
+  const foreseen = useMemo((): Foretold | null => {
+    const outcome = quickPredictions.known({ document, changes });
+    return outcome && { of: document, changes, outcome };
+  }, [document, changes]);
   useEffect(() => {
+    if (foreseen) {
+      setMade(foreseen);
+      return;
+    }
     let wanted = true;
     const ask = async (): Promise<void> => {
       if (!wanted) return;
-      const outcome = await predictQuickly(document, changes);
+      const outcome = await quickPredictions.ask({ document, changes });
       setMade({ of: document, changes, outcome });
     };
     queue.current = queue.current.then(ask, ask);
     return () => {
       wanted = false;
     };
-  }, [document, changes]);
-  return made;
+  }, [document, changes, foreseen]);
+  return foreseen ?? made;
 }

@@ -32,27 +32,23 @@ export function entryActs(standing: Standing, step: ReadingStep, setSaid: (said:
 
   const keepAs = (deg: number, end: ShaftEnd | null, asFace: boolean) => {
     const now = drafts.of(step.key);
-    const meant = meantBy(now, step, standing);
-    const noted = end ?? meant.chosen;
-    if (deg > 0 && noted === null) return say({ fault: asFace ? "lean" : "lower-end" });
-    const reading = readingOf(step, { deg, lower: noted, side: meant.side, isFace: asFace }, meant.changed);
-    const replaces = meant.changed ? now.changing : null;
+    const { lower, reading, replaces } = readingFrom(now, step, standing, { deg, end, asFace });
+    if (deg > 0 && lower === null) return say({ fault: asFace ? "lean" : "lower-end" });
     editGauging((current) => keepReading(current, reading, replaces));
     drafts.put(step.key, null);
-    if (noted !== null) standing.carry(noted);
+    if (lower !== null) standing.carry(lower);
     standing.goOn(keepReading(gauging, reading, replaces));
   };
 
   /** Keeps what stands there, with the lower end as given or as chosen; asks where something is missing. */
   const keep = (end: ShaftEnd | null = null) => {
-    const { text } = drafts.of(step.key);
-    const meant = meantBy(drafts.of(step.key), step, standing);
-    const isBlank = text.trim() === "";
-    const typed: TypedAngle = isBlank && meant.changed ? { ok: true, deg: meant.changed.deg } : typedAngle(text);
-    if (end !== null && !isBlank) set({ chosen: end });
+    const now = drafts.of(step.key);
+    const meant = meantBy(now, step, standing);
+    if (end !== null && now.text.trim() !== "") set({ chosen: end });
+    const typed = typedIn(now, meant.changed);
     if (!typed.ok) return say({ fault: typed.fault });
     const doubt = doubtOf(typed.deg);
-    if (doubt === "steep" || (doubt === "upright" && step.kind === "place")) return say({ question: { doubt, deg: typed.deg } });
+    if (isAskedAbout(doubt, step)) return say({ question: { doubt, deg: typed.deg } });
     if (typed.deg >= 90) return say({ fault: "too-steep" });
     keepAs(typed.deg, end, meant.isFace);
   };
@@ -78,6 +74,36 @@ export function entryActs(standing: Standing, step: ReadingStep, setSaid: (said:
     keep,
     pressEnd,
   };
+}
+
+/** What the gauging says once Enter is pressed on a draft; null where that would ask for something first. */
+export function gaugingToBe(draft: Draft, step: ReadingStep, standing: Standing): CaseGauging | null {
+  const { changed, isFace } = meantBy(draft, step, standing);
+  const typed = typedIn(draft, changed);
+  if (draft.text.trim() === "" || !typed.ok || typed.deg >= 90 || isAskedAbout(doubtOf(typed.deg), step)) return null;
+  const { lower, reading, replaces } = readingFrom(draft, step, standing, { deg: typed.deg, end: null, asFace: isFace });
+  return typed.deg > 0 && lower === null ? null : keepReading(standing.gauging, reading, replaces);
+}
+
+/** The number that stands there; where nothing does, that of the reading which is changed. */
+const typedIn = ({ text }: Draft, changed: CaseReading | null): TypedAngle =>
+  text.trim() === "" && changed ? { ok: true, deg: changed.deg } : typedAngle(text);
+
+const isAskedAbout = (doubt: Doubt | null, { kind }: ReadingStep): doubt is Doubt =>
+  doubt === "steep" || (doubt === "upright" && kind === "place");
+
+interface Kept {
+  readonly deg: number;
+  /** The lower end as it was given with the number, null where the draft says it. */
+  readonly end: ShaftEnd | null;
+  readonly asFace: boolean;
+}
+
+function readingFrom(draft: Draft, step: ReadingStep, standing: Standing, { deg, end, asFace }: Kept) {
+  const { chosen, changed, side } = meantBy(draft, step, standing);
+  const lower = end ?? chosen;
+  const reading = readingOf(step, { deg, lower, side, isFace: asFace }, changed);
+  return { lower, reading, replaces: changed ? draft.changing : null };
 }
 
 /** What a draft says together with what was read before. */

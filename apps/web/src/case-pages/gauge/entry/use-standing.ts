@@ -12,6 +12,8 @@ export interface StandingInput {
   /** The place of what is half typed for this gauging. */
   readonly part: string;
   readonly editGauging: (change: (gauging: CaseGauging) => CaseGauging) => void;
+  /** Told of what the gauging will say once the next key is pressed. */
+  readonly foresee: (gauging: CaseGauging) => void;
   readonly startSide: VehicleSide;
 }
 
@@ -22,7 +24,7 @@ interface Place {
 }
 
 /** Where one stands in a gauging, and the ways to another place in it. */
-export function useStanding({ driveline, gauging, part, editGauging, startSide }: StandingInput) {
+export function useStanding({ driveline, gauging, part, editGauging, foresee, startSide }: StandingInput) {
   const kept = useDraftsOf(part);
   const [drafts] = useState(() =>
     newDrafts(kept, (key, draft) => draft.changing === null || isTakenAt(driveline, gauging, key, draft.changing)),
@@ -62,6 +64,7 @@ export function useStanding({ driveline, gauging, part, editGauging, startSide }
     gauging,
     part,
     editGauging,
+    foresee,
     drafts,
     place,
     steps,
