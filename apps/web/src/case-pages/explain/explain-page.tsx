@@ -1,6 +1,6 @@
 import type { FindingCode } from "@halfturn/engine/findings";
 import { fuseGauging } from "@halfturn/engine/gauging";
-import { useCallback, useDeferredValue, useMemo, useState } from "react";
+import { useDeferredValue, useMemo, useState } from "react";
 import { flushSync } from "react-dom";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
@@ -67,7 +67,7 @@ const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
   const joints = input.driveline.joints.length;
   const [moves, setMoves] = useState<Moves>(() => unmoved(joints));
   // A finger's move comes just before a frame: drawn at once it is in that frame, drawn when there is time it is in the next.
-  const move = useCallback((next: Moves) => flushSync(() => setMoves(next)), []);
+  const move = (next: Moves): void => flushSync(() => setMoves(next));
   const trying = isMoved(moves);
   const model = useMemo(() => fuseGauging(input.gauging, input.driveline), [input]);
   const analysis = useMemo(

@@ -30,27 +30,23 @@ export function entryActs(standing: Standing, step: ReadingStep, setSaid: (said:
   const say = (what: Partial<Pick<Said, "fault" | "question">>): void =>
     setSaid({ of: drafts.of(step.key), at: step.key, fault: null, question: null, ...what });
 
-  const keepAs = (deg: number, end: ShaftEnd | null, asFace: boolean) => {
-    const now = drafts.of(step.key);
-    const { lower, reading, replaces } = readingFrom(now, step, standing, { deg, end, asFace });
-    if (deg > 0 && lower === null) return say({ fault: asFace ? "lean" : "lower-end" });
+  const act = (decision: Decision): void => {
+    if (!("reading" in decision)) {
+      say(decision);
+      return;
+    }
+    const { lower, reading, replaces } = decision;
     editGauging((current) => keepReading(current, reading, replaces));
     drafts.put(step.key, null);
     if (lower !== null) standing.carry(lower);
     standing.goOn(keepReading(gauging, reading, replaces));
   };
+  const keepAs = (taken: Taken): void => act(takenAs(drafts.of(step.key), step, standing, taken));
 
   /** Keeps what stands there, with the lower end as given or as chosen; asks where something is missing. */
   const keep = (end: ShaftEnd | null = null) => {
     const now = drafts.of(step.key);
-    const meant = meantBy(now, step, standing);
-    if (end !== null && now.text.trim() !== "") set({ chosen: end });
-    const typed = typedIn(now, meant.changed);
-    if (!typed.ok) return say({ fault: typed.fault });
-    const doubt = doubtOf(typed.deg);
-    if (isAskedAbout(doubt, step)) return say({ question: { doubt, deg: typed.deg } });
-    if (typed.deg >= 90) return say({ fault: "too-steep" });
-    keepAs(typed.deg, end, meant.isFace);
+    act(decisionOn(end !== null && now.text.trim() !== "" ? set({ chosen: end }) : now, step, standing, end));
   };
 
   /** Chooses the lower end; where a number stands already, that says all there is to say, and it is kept. */
@@ -66,44 +62,51 @@ export function entryActs(standing: Standing, step: ReadingStep, setSaid: (said:
     setFace: (face: boolean) => void set({ isFace: face }),
     setSide: (from: VehicleSide) => void set({ side: from }),
     /** The answer to the question about a number. */
-    answer: (deg: number, asFace: boolean) => keepAs(deg, drafts.of(step.key).chosen, asFace),
+    answer: (deg: number, asFace: boolean) => keepAs({ deg, end: drafts.of(step.key).chosen, asFace }),
     /** What the phone measured itself: its step is a tenth of a degree. */
     keepMeasured: (slopeDeg: number, end: ShaftEnd) =>
-      keepAs(displayed(slopeDeg), end, meantBy(drafts.of(step.key), step, standing).isFace),
+      keepAs({ deg: displayed(slopeDeg), end, asFace: meantBy(drafts.of(step.key), step, standing).isFace }),
     typeAgain: () => void set({ text: "" }),
     keep,
     pressEnd,
   };
 }
 
-/** What the gauging says once Enter is pressed on a draft; null where that would ask for something first. */
+/** What the gauging says once Enter is pressed on a draft; null where nothing is typed, or Enter would ask for something first. */
 export function gaugingToBe(draft: Draft, step: ReadingStep, standing: Standing): CaseGauging | null {
-  const { changed, isFace } = meantBy(draft, step, standing);
-  const typed = typedIn(draft, changed);
-  if (draft.text.trim() === "" || !typed.ok || typed.deg >= 90 || isAskedAbout(doubtOf(typed.deg), step)) return null;
-  const { lower, reading, replaces } = readingFrom(draft, step, standing, { deg: typed.deg, end: null, asFace: isFace });
-  return typed.deg > 0 && lower === null ? null : keepReading(standing.gauging, reading, replaces);
+  const decision = draft.text.trim() === "" ? null : decisionOn(draft, step, standing, null);
+  return decision && "reading" in decision ? keepReading(standing.gauging, decision.reading, decision.replaces) : null;
 }
 
-/** The number that stands there; where nothing does, that of the reading which is changed. */
-const typedIn = ({ text }: Draft, changed: CaseReading | null): TypedAngle =>
-  text.trim() === "" && changed ? { ok: true, deg: changed.deg } : typedAngle(text);
+/** What becomes of a draft: a reading that is kept, or something that is said of it first. */
+type Decision =
+  | { readonly reading: CaseReading; readonly replaces: number | null; readonly lower: ShaftEnd | null }
+  | { readonly fault: EntryFault }
+  | { readonly question: NonNullable<Said["question"]> };
 
-const isAskedAbout = (doubt: Doubt | null, { kind }: ReadingStep): doubt is Doubt =>
-  doubt === "steep" || (doubt === "upright" && kind === "place");
-
-interface Kept {
+interface Taken {
   readonly deg: number;
   /** The lower end as it was given with the number, null where the draft says it. */
   readonly end: ShaftEnd | null;
   readonly asFace: boolean;
 }
 
-function readingFrom(draft: Draft, step: ReadingStep, standing: Standing, { deg, end, asFace }: Kept) {
+function decisionOn(draft: Draft, step: ReadingStep, standing: Standing, end: ShaftEnd | null): Decision {
+  const { changed, isFace } = meantBy(draft, step, standing);
+  // Where nothing is typed, the number of the reading that is changed stands.
+  const typed: TypedAngle = draft.text.trim() === "" && changed ? { ok: true, deg: changed.deg } : typedAngle(draft.text);
+  if (!typed.ok) return { fault: typed.fault };
+  const { deg } = typed;
+  const doubt = doubtOf(deg);
+  if (doubt === "steep" || (doubt === "upright" && step.kind === "place")) return { question: { doubt, deg } };
+  return deg >= 90 ? { fault: "too-steep" } : takenAs(draft, step, standing, { deg, end, asFace: isFace });
+}
+
+function takenAs(draft: Draft, step: ReadingStep, standing: Standing, { deg, end, asFace }: Taken): Decision {
   const { chosen, changed, side } = meantBy(draft, step, standing);
   const lower = end ?? chosen;
-  const reading = readingOf(step, { deg, lower, side, isFace: asFace }, changed);
-  return { lower, reading, replaces: changed ? draft.changing : null };
+  if (deg > 0 && lower === null) return { fault: asFace ? "lean" : "lower-end" };
+  return { lower, reading: readingOf(step, { deg, lower, side, isFace: asFace }, changed), replaces: changed ? draft.changing : null };
 }
 
 /** What a draft says together with what was read before. */
