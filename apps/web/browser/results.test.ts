@@ -62,6 +62,21 @@ async function explained({ page }: Device): Promise<void> {
   expect(await whatIf(page).count()).toBe(0);
 }
 
+/** Where the few draws of a move and all of them part: an interval that the limit only just lies outside of. */
+async function judgedAtRest({ page }: Device): Promise<void> {
+  const verdict = main(page)
+    .locator("section", { hasText: "Exact answer" })
+    .getByText(/within limits|uncertain/)
+    .first();
+  await verdict.waitFor();
+  const source = page.getByRole("slider", { name: /^Tilt /i }).first();
+  await source.press("ArrowUp");
+  await source.press("ArrowUp");
+  expect(await source.getAttribute("aria-valuetext")).toBe("0.2° up");
+  await expect.poll(() => verdict.textContent()).toMatch(/within limits$/);
+  await page.getByRole("button", { name: "Back to the measured" }).click();
+}
+
 async function corrected({ page }: Device, id: string): Promise<void> {
   const plan = page.getByRole("article", { name: "Plan 1" });
   await plan.waitFor();
@@ -95,6 +110,7 @@ test("from the explanation over the chosen plan to the proof, and the report tha
   const { page } = device;
   await page.goto(`/cases/${id}/explain`);
   await explained(device);
+  await judgedAtRest(device);
   await page.goto(`/cases/${id}/correct`);
   await corrected(device, id);
   await page.goto(`/cases/${id}/prove`);

@@ -10,6 +10,7 @@ import {
   serialise,
   type TaughtGeometry,
 } from "@halfturn/casefile";
+import { analysePoses, type PosesToJudge } from "@halfturn/engine/analysis";
 import { type Change, type PlanOptions, plan, predict } from "@halfturn/engine/correction";
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { FULL_DRAWS } from "./draws.js";
@@ -39,6 +40,9 @@ function basisOf(document: Case, draws: number): CorrectionBasis {
 /** What the worker can be asked. Everything handed over is plain data. */
 export const calculations = {
   analyse: (document: Case, draws: number) => analyseCase(document, {}, { draws, seed: SEED, accepted: [] }),
+
+  /** Of poses that no reading gave: a driveline moved by hand. */
+  judge: (poses: PosesToJudge) => analysePoses(poses),
 
   predict: (document: Case, changes: readonly Change[], draws: number) => predict(basisOf(document, draws).input, changes),
 

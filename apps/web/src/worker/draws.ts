@@ -2,3 +2,5 @@
 export const FULL_DRAWS = 20_000;
 /** Few enough for an answer while somebody types. */
 export const QUICK_DRAWS = 400;
+/** How long nothing may have changed before the full answer is worked out. */
+export const SETTLED_MS = 250;

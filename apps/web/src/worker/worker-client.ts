@@ -1,4 +1,5 @@
 import type { Case, NewCase, Restored } from "@halfturn/casefile";
+import type { PosesToJudge } from "@halfturn/engine/analysis";
 import type { Change, PlanOptions } from "@halfturn/engine/correction";
 import { proxy, type Remote, wrap } from "comlink";
 import type { Calculations } from "./calculations.js";
@@ -46,6 +47,9 @@ const KEPT_PREDICTIONS = 40;
 export const quickAnalyses = remembering(KEPT_ANALYSES, contentOf, (document: Case) => quick().analyse(document, QUICK_DRAWS));
 
 export const analyseFully = (document: Case, draws: number): Promise<Answer<"analyse">> => thorough().analyse(document, draws);
+
+/** What a driveline moved by hand would do, with all draws. */
+export const judgeFully = (poses: PosesToJudge): Promise<Answer<"judge">> => thorough().judge({ ...poses, draws: FULL_DRAWS });
 
 /** What the vehicle will do after the changes, in every state of the case. */
 export const predictCase = (document: Case, changes: readonly Change[]): Promise<Answer<"predict">> =>

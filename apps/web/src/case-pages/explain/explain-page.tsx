@@ -1,11 +1,11 @@
 import type { FindingCode } from "@halfturn/engine/findings";
-import { fuseGauging } from "@halfturn/engine/gauging";
-import { useDeferredValue, useMemo, useState } from "react";
+import { useMemo, useState } from "react";
 import { flushSync } from "react-dom";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
 import { Column } from "../../controls/column.js";
 import { Message } from "../../controls/message.js";
+import { useFollowed } from "../../controls/use-followed.js";
 import { VerdictMark } from "../../controls/verdict-mark.js";
 import type { Settings } from "../../device/settings.js";
 import { useWords } from "../../words/use-words.js";
@@ -23,8 +23,8 @@ import { JointList } from "./joint-list.js";
 import { LimitsFold } from "./limits-fold.js";
 import { MotionCard } from "./motion-card.js";
 import { SurenessCard } from "./sureness-card.js";
-import { movedAnalysis } from "./what-if/moved-analysis.js";
 import { isMoved, type Moves, unmoved } from "./what-if/moves.js";
+import { useMovedAnalysis } from "./what-if/use-moved-analysis.js";
 import { WhatIfBar } from "./what-if/what-if-bar.js";
 
 /** What the readings mean: the answer in a sentence, then the drawing, the joints, what they leave, and how sure it is. */
@@ -63,19 +63,15 @@ interface ExplainedProps {
 }
 
 const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
-  const { input, analysis: measured, catalogue, nameOf, name } = subject;
-  const joints = input.driveline.joints.length;
+  const { analysis: measured, catalogue, nameOf, name } = subject;
+  const joints = subject.input.driveline.joints.length;
   const [moves, setMoves] = useState<Moves>(() => unmoved(joints));
   // A finger's move comes just before a frame: drawn at once it is in that frame, drawn when there is time it is in the next.
   const move = (next: Moves): void => flushSync(() => setMoves(next));
   const trying = isMoved(moves);
-  const model = useMemo(() => fuseGauging(input.gauging, input.driveline), [input]);
-  const analysis = useMemo(
-    () => (trying ? movedAnalysis(input, model, measured, moves) : measured),
-    [trying, input, model, measured, moves],
-  );
+  const analysis = useMovedAnalysis(subject, moves);
   // The drawing under the finger goes first; the heavier figures follow as the device can.
-  const followed = useDeferredValue(analysis);
+  const followed = useFollowed(analysis);
   const words = useWords(HEADLINES);
   const { labels, numbers } = catalogue;
   const headline = headlineOf(analysis, { words, numbers, jointName: nameOf });
