@@ -59,27 +59,40 @@ export const blocks = `
   if "tone" in cell { grid(columns: (9pt, 1fr), box(height: 0.66em, align(horizon, mark(cell.tone))), text(weight: "semibold", body) + detail) } else { body + detail }
 }
 
-#let show-table(b) = {
+#let table-caption(b, above) = block(above: above, below: 0.55em, sticky: true, text(size: 9.5pt, fill: soft, b.caption))
+
+#let table-rows(b, rows) = {
   let aligns = b.columns.map(c => if c.align == "end" { right } else { left })
-  block(above: 1.2em, below: 0.55em, sticky: true, text(size: 9.5pt, fill: soft, b.caption))
-  // A short table is easier to read in one piece; a long one breaks and repeats its head.
-  block(below: 0.6em, breakable: b.rows.len() > 9, {
-    set text(size: 9.5pt)
-    set par(leading: 0.45em)
-    show table.cell.where(y: 0): set text(size: 8.8pt, fill: soft, weight: "semibold")
-    table(
-      columns: b.columns.map(c => c.weight * 1fr),
-      align: (x, y) => aligns.at(x) + (if y == 0 { bottom } else { top }),
-      inset: (x: 4pt, y: 4.6pt),
-      stroke: (x, y) => (top: if y == 0 { 0.8pt + ink } else if y == 1 { 0.6pt + ink } else { 0.4pt + hair }),
-      table.header(repeat: true, ..b.columns.map(c => c.label)),
-      ..b.rows.map(row => row.enumerate().map(((i, cell)) => {
-        let numeric = b.columns.at(i).align == "end"
-        table.cell(breakable: false, { set text(number-width: "tabular") if numeric; show-cell(cell) })
-      })).flatten(),
-      table.hline(stroke: 0.8pt + ink),
-    )
-  })
+  set text(size: 9.5pt)
+  set par(leading: 0.45em)
+  show table.cell.where(y: 0): set text(size: 8.8pt, fill: soft, weight: "semibold")
+  table(
+    columns: b.columns.map(c => c.weight * 1fr),
+    align: (x, y) => aligns.at(x) + (if y == 0 { bottom } else { top }),
+    inset: (x: 4pt, y: 4.6pt),
+    stroke: (x, y) => (top: if y == 0 { 0.8pt + ink } else if y == 1 { 0.6pt + ink } else { 0.4pt + hair }),
+    table.header(repeat: true, ..b.columns.map(c => c.label)),
+    ..rows.map(row => row.enumerate().map(((i, cell)) => {
+      let numeric = b.columns.at(i).align == "end"
+      table.cell(breakable: false, { set text(number-width: "tabular") if numeric; show-cell(cell) })
+    })).flatten(),
+    table.hline(stroke: 0.8pt + ink),
+  )
+}
+
+// Room for this much or the next page: an empty block of its height, which is then gone back over. What follows it brings no space of its own above.
+#let keep-room(above, body) = context {
+  let height = measure(width: text-width, body).height
+  block(height: height, width: 100%, breakable: false, above: above, below: 0pt)
+  v(-height)
+}
+
+#let show-table(b) = {
+  // A short table is easier to read in one piece; a long one breaks and repeats its head; where it begins, two rows stand below that.
+  let long = b.rows.len() > 9
+  if long { keep-room(1.2em, table-caption(b, 0pt) + table-rows(b, b.rows.slice(0, 2))) }
+  table-caption(b, if long { 0pt } else { 1.2em })
+  block(below: 0.6em, breakable: long, table-rows(b, b.rows))
   for note in b.notes { block(above: 0.35em, below: 0.35em, text(size: 8.8pt, fill: soft, note)) }
 }
 

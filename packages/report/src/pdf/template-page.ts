@@ -23,9 +23,11 @@ export const page = `
 )
 #set text(font: ("Libertinus Serif", "DejaVu Sans Mono"), fallback: false, size: 10.5pt, fill: ink, lang: content.language, number-type: "lining", hyphenate: false)
 #set par(leading: 0.58em, spacing: 0.85em, justify: false)
+#let (left-margin, right-margin) = (20mm, 18mm)
+#let text-width = (a4: 210mm, us-letter: 215.9mm).at(paper) - left-margin - right-margin
 #set page(
   paper: paper,
-  margin: (top: 24mm, bottom: 22mm, left: 20mm, right: 18mm),
+  margin: (top: 24mm, bottom: 22mm, left: left-margin, right: right-margin),
   header: context {
     if counter(page).get().first() > 1 {
       set text(size: 8.5pt, fill: soft)
