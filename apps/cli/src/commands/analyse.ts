@@ -6,6 +6,7 @@ import { writeFault } from "../files/file-fault.js";
 import { fileName, readCase } from "../files/read-case.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
+import { jsonText } from "../program/json-text.js";
 import { analysisLines } from "../render/analysis.js";
 import { pageWidth } from "../render/wrap.js";
 import type { AnalyseFlags } from "./analyse-flags.js";
@@ -33,7 +34,7 @@ export async function runAnalyse(this: CliContext, flags: AnalyseFlags, path: st
 
   const json = analysisToJson(analysed, { seed: flags.seed });
   for (const line of acceptance.lines) this.process.stderr.write(`${line}\n`);
-  if (flags.json) this.process.stdout.write(`${JSON.stringify(json, null, 2)}\n`);
+  if (flags.json) this.process.stdout.write(jsonText(json));
   else {
     const view = { words, paint, width: pageWidth(this.process.stdout.columns) };
     this.process.stdout.write(`${analysisLines(json, acceptance.document, flags.draws, view).join("\n")}\n`);

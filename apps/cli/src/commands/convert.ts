@@ -13,6 +13,7 @@ import { type OpenRoadTest, openRoadTest } from "../listen/open-road-test.js";
 import type { Refusal } from "../listen/refusal.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, STOPPED, UNANSWERED } from "../program/exit-code.js";
+import { jsonText } from "../program/json-text.js";
 import { pause } from "../program/pause.js";
 import { withProgress } from "../program/with-progress.js";
 import type { ConvertFlags } from "./convert-flags.js";
@@ -133,12 +134,12 @@ function report(written: WrittenRecording, { settings }: OpenRoadTest, { output,
   const start = late && first?.clock.kind === "even" ? first.clock.start : 0;
   if (json) {
     const found = { format: "halfturn-conversion", version: 1, kind: output.kind, recording: entry, startS: start, findings };
-    process.stdout.write(`${JSON.stringify(found, null, 2)}\n`);
+    process.stdout.write(jsonText(found));
     return;
   }
   const names = recording.tracks.flatMap(({ channels }) => channels.map(({ name }) => name));
   process.stdout.write(`${converting.written(output.path, names.join(", "))}\n`);
-  if (scales !== null) process.stdout.write(`${converting.entry}\n${JSON.stringify(entry, null, 2)}\n`);
+  if (scales !== null) process.stdout.write(`${converting.entry}\n${jsonText(entry)}`);
   if (start !== 0) process.stderr.write(`${converting.startLost(words.numbers.plain(start, 3))}\n`);
   for (const finding of findings) process.stderr.write(`${findingText(words, finding).says}\n`);
 }

@@ -9,6 +9,7 @@ import type { Refusal } from "../listen/refusal.js";
 import { vibrationFigure } from "../listen/vibration-figure.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, STOPPED, UNANSWERED } from "../program/exit-code.js";
+import { jsonText } from "../program/json-text.js";
 import { withProgress } from "../program/with-progress.js";
 import { heardLines } from "../render/heard.js";
 import { pageWidth } from "../render/wrap.js";
@@ -29,7 +30,7 @@ export async function runListen(this: CliContext, flags: ListenFlags, recording:
   if (flags.keep && !(await keep(heard, read.case, recording, flags.case, this))) return;
   if (flags.json) {
     for (const note of heard.notes) this.process.stderr.write(`${noteText(words.orders, note, words.numbers)}\n`);
-    this.process.stdout.write(`${JSON.stringify(heard.json, null, 2)}\n`);
+    this.process.stdout.write(jsonText(heard.json));
   } else {
     const view = { words, paint, width: pageWidth(this.process.stdout.columns) };
     this.process.stdout.write(`${heardLines(heard, read.case, view).join("\n")}\n`);

@@ -3,6 +3,7 @@ import { noteText, problemText } from "@halfturn/words";
 import { fileName, readCase } from "../files/read-case.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, UNANSWERED } from "../program/exit-code.js";
+import { jsonText } from "../program/json-text.js";
 import { ordersLines } from "../render/orders.js";
 import { pageWidth } from "../render/wrap.js";
 import type { OrdersFlags } from "./orders-flags.js";
@@ -20,7 +21,7 @@ export async function runOrders(this: CliContext, flags: OrdersFlags, path: stri
   }
   if (flags.json) {
     for (const note of turning.basis.notes) this.process.stderr.write(`${noteText(words.orders, note, words.numbers)}\n`);
-    this.process.stdout.write(`${JSON.stringify(turning.json, null, 2)}\n`);
+    this.process.stdout.write(jsonText(turning.json));
     return;
   }
   const view = { words, paint, width: pageWidth(this.process.stdout.columns) };

@@ -11,6 +11,7 @@ import { fileName, STANDARD_INPUT } from "../files/read-case.js";
 import { writeWhole } from "../files/write-whole.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE, STOPPED } from "../program/exit-code.js";
+import { jsonText } from "../program/json-text.js";
 import { planLines } from "../render/plan.js";
 import { pageWidth } from "../render/wrap.js";
 import type { PlanFlags } from "./plan-flags.js";
@@ -43,7 +44,7 @@ export async function runPlan(this: CliContext, flags: PlanFlags, path: string):
 
   const json = planToJson(plans, basis);
   if (flags.json) {
-    this.process.stdout.write(`${JSON.stringify(json, null, 2)}\n`);
+    this.process.stdout.write(jsonText(json));
     return;
   }
   const before = predict({ ...input, draws: flags.draws }, []);

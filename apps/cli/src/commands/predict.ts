@@ -6,6 +6,7 @@ import { groundFindings } from "../correction/ground-findings.js";
 import { prepareCorrection } from "../correction/prepare-correction.js";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE } from "../program/exit-code.js";
+import { jsonText } from "../program/json-text.js";
 import { predictionLines } from "../render/prediction.js";
 import { pageWidth } from "../render/wrap.js";
 import type { PredictFlags } from "./predict-flags.js";
@@ -27,7 +28,7 @@ export async function runPredict(this: CliContext, flags: PredictFlags, path: st
   if (!(await prepared.record())) return;
   const json = predictionToJson(after.value, basis);
   if (flags.json) {
-    this.process.stdout.write(`${JSON.stringify(json, null, 2)}\n`);
+    this.process.stdout.write(jsonText(json));
     return;
   }
   const before = predict(basis.input, []);

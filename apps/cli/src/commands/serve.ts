@@ -5,6 +5,7 @@ import { type RunningServer, STOP_PATIENCE_MS, startServer, storeFaultOf } from 
 import type { Terminal } from "@halfturn/words";
 import { type CliContext, fail } from "../program/context.js";
 import { BAD_USE } from "../program/exit-code.js";
+import { spacesByCode } from "../program/typed-spaces.js";
 import { VERSION } from "../program/version.js";
 import type { ServeFlags } from "./serve-flags.js";
 import { storeOf } from "./store-flags.js";
@@ -54,7 +55,7 @@ async function start(flags: ServeFlags, web: string, context: CliContext): Promi
       version: VERSION,
       now: context.now,
       newId: context.newId,
-      writeLog: (line) => context.process.stderr.write(line),
+      writeLog: (line) => context.process.stderr.write(spacesByCode(line)),
     });
   } catch (error) {
     const line = startFault(error, flags.port, context.words.terminal);
