@@ -81,7 +81,7 @@ test("a value from another device counts, and what was typed stands beside it un
   expect(await length(page).inputValue()).toBe("1202");
 });
 
-test("what is half typed for a gear stays with that gear when it is renamed and another is removed, and goes with a row that is removed", async () => {
+test("what is half typed for a gear stays with that gear when it is renamed, when that is undone and when another is removed, and goes with a row that is removed", async () => {
   await begin("rows");
   const { page, faults } = await openDevice(at.browser, at.shop.address, { size: DESK });
   await page.goto("/cases/rows/describe");
@@ -93,6 +93,11 @@ test("what is half typed for a gear stays with that gear when it is renamed and 
   const [names, ratios] = [gears.getByLabel("Gear", { exact: true }), gears.getByLabel("Ratio")];
   const last = (await names.count()) - 1;
   await ratios.nth(last).fill("3.5x");
+  const called = await names.nth(last).inputValue();
+  await names.nth(last).fill("low");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(() => names.nth(last).inputValue()).toBe(called);
+  expect(await ratios.nth(last).inputValue()).toBe("3.5x");
   await names.nth(last).fill("low");
   await gears
     .getByRole("button", { name: /^Take out gear/ })

@@ -4,6 +4,7 @@ import { Button } from "../../controls/button.js";
 import { Icon } from "../../controls/icon.js";
 import { DraftScope } from "../../device/draft-scope.js";
 import { useMoveDrafts } from "../../device/kept-draft.js";
+import { useRenamedDrafts } from "../../device/use-renamed-drafts.js";
 import { MeasureField } from "../../measure/measure-field.js";
 import { fieldNames } from "../../words/field-names.js";
 import { useWords } from "../../words/use-words.js";
@@ -30,12 +31,8 @@ export function GearList({ gears, onChange }: GearListProps) {
   const help = useWords(fieldHelp);
   const moveDrafts = useMoveDrafts();
   const parts = partsOf(gears);
-  const withGear = (index: number, gear: Gear) => {
-    const next = gears.map((one, k) => (k === index ? gear : one));
-    const to = partsOf(next)[index] ?? null;
-    if (to !== parts[index]) moveDrafts(parts[index] ?? "", to);
-    onChange(next);
-  };
+  const renames = useRenamedDrafts(parts);
+  const withGear = (index: number, gear: Gear) => onChange(gears.map((one, k) => (k === index ? gear : one)));
   const remove = (index: number) => {
     moveDrafts(parts[index] ?? "", null);
     onChange(gears.filter((_, k) => k !== index));
@@ -61,7 +58,7 @@ export function GearList({ gears, onChange }: GearListProps) {
               onChange={(label) => withGear(index, { ...gear, label })}
             />
             <MeasureField
-              key={parts[index]}
+              key={`${parts[index]} ${renames}`}
               part="ratio"
               label={names.ratio}
               measure="number"
