@@ -1,5 +1,6 @@
 import type { CaseSummary } from "@halfturn/exchange";
-import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from "react";
+import { useEffect, useMemo, useState, useSyncExternalStore } from "react";
+import { useFollowed } from "../controls/use-followed.js";
 import { server, shelf, sync } from "../device/device.js";
 import type { DeviceCase } from "../device/device-case.js";
 import { type CaseRow, caseRows } from "./case-rows.js";
@@ -45,7 +46,7 @@ export function useCaseRows(words: string, putAway: boolean): readonly CaseRow[]
 
 /** The rows that are drawn now: the first, and those that stand there already; the others follow as the device can. */
 export function useDrawnRows(rows: readonly CaseRow[]): readonly CaseRow[] {
-  const followed = useDeferredValue(rows);
+  const followed = useFollowed(rows);
   return useMemo(() => {
     const standing = new Set(followed.map(({ id }) => id));
     return rows.filter(({ id }, k) => k < FIRST_ROWS || standing.has(id));

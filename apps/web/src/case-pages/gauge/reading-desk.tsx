@@ -1,8 +1,9 @@
 import type { AnalysedDriveline, Case, CaseGauging, VehicleSide } from "@halfturn/casefile";
 import { catalogueOf, namesOf } from "@halfturn/words";
-import { useDeferredValue, useEffect, useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { Button } from "../../controls/button.js";
 import { Choice } from "../../controls/choice.js";
+import { useFollowed } from "../../controls/use-followed.js";
 import type { Settings } from "../../device/settings.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import { quickAnalyses } from "../../worker/worker-client.js";
@@ -82,7 +83,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
   // What nobody had seen comes before what would only make the result surer, and stays there once it is answered.
   const [isSeen] = useState(() => areAllSeen(document, driveline, index));
   // The angles go first; the questions about the yokes are drawn as the device can.
-  const yokesAreDue = useDeferredValue(step === null);
+  const yokesAreDue = useFollowed(step === null);
   const yokes =
     yokesAreDue && step === null ? (
       <YokesCard document={document} driveline={props.driveline} index={index} part={part} nameOf={nameOf} editGauging={editGauging} />

@@ -3,8 +3,9 @@ import type { PredictedDriveline, PredictedState } from "@halfturn/engine/correc
 import { fromSi, metres } from "@halfturn/engine/units";
 import { comparisonView, drivelinePictureOf, type FigureOptions } from "@halfturn/figures";
 import { slipTravelText } from "@halfturn/words";
-import { useCallback, useDeferredValue, useMemo } from "react";
+import { useCallback, useMemo } from "react";
 import { Figure } from "../../../controls/figure.js";
+import { useFollowed } from "../../../controls/use-followed.js";
 import { VerdictMark } from "../../../controls/verdict-mark.js";
 import type { Settings } from "../../../device/settings.js";
 import { useWords } from "../../../words/use-words.js";
@@ -70,7 +71,7 @@ const BeforeAfter = ({ before, after, changed, document, view, settings }: Befor
     ];
   }, [before, after, changed, document, index, settings.language, words]);
   // The numbers go first; the drawing, which takes longer, follows as the device can.
-  const drawn = useDeferredValue(compared);
+  const drawn = useFollowed(compared);
   const draw = useCallback((options: FigureOptions) => comparisonView(drawn, options), [drawn]);
   const angles = after.joints.map(({ id, operatingAngle, verdict }) => ({
     name: id,

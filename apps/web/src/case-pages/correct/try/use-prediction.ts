@@ -18,11 +18,9 @@ export function usePrediction(document: Case, changes: readonly Change[]): Foret
     const outcome = quickPredictions.known({ document, changes });
     return outcome && { of: document, changes, outcome };
   }, [document, changes]);
+  if (foreseen && made !== foreseen) setMade(foreseen);
   useEffect(() => {
-    if (foreseen) {
-      setMade(foreseen);
-      return;
-    }
+    if (foreseen) return;
     let wanted = true;
     const ask = async (): Promise<void> => {
       if (!wanted) return;
