@@ -18,7 +18,7 @@ export interface Shop {
   readonly stop: () => Promise<void>;
   /** Starts it again on the same port with what it held. */
   readonly start: () => Promise<void>;
-  /** Puts an example case in, under its own id, and says which. */
+  /** Puts a copy of an example case in, under an id that no other call gives, and says which: what a test does to its case is nothing to the next. */
   readonly add: (example: string) => Promise<Case>;
   /** The document of a case as the server holds it. */
   readonly read: (id: string) => Promise<Case>;
@@ -37,6 +37,7 @@ export async function openShop({ web = WEB, demo = false }: ShopSettings = {}): 
   const folder = mkdtempSync(join(tmpdir(), "halfturn-browser-"));
   let child: ChildProcess | null = null;
   let address = "";
+  let added = 0;
   const start = async (): Promise<void> => {
     const port = address === "" ? "0" : new URL(address).port;
     child = serve(["--port", port, "--data", folder, "--web", web, ...(demo ? [] : ["--no-demo"])]);
@@ -53,10 +54,13 @@ export async function openShop({ web = WEB, demo = false }: ShopSettings = {}): 
     start,
     stop,
     add: async (example) => {
-      const text = readFileSync(new URL(`${example}.halfturn.json`, EXAMPLES), "utf8");
-      const answer = await fetch(`${address}/api/cases`, { method: "POST", body: text, headers: { "content-type": "application/json" } });
+      const original = JSON.parse(readFileSync(new URL(`${example}.halfturn.json`, EXAMPLES), "utf8")) as Case;
+      added += 1;
+      const document: Case = { ...original, id: `${original.id}-${added}` };
+      const body = JSON.stringify(document);
+      const answer = await fetch(`${address}/api/cases`, { method: "POST", body, headers: { "content-type": "application/json" } });
       if (!answer.ok) throw new Error(`the example was refused: ${answer.status} ${await answer.text()}`);
-      return JSON.parse(text) as Case;
+      return document;
     },
     read: async (id) => (await (await fetch(`${address}/api/cases/${encodeURIComponent(id)}`)).json()) as Case,
     remove: async () => {
