@@ -27,6 +27,29 @@ test("a text that is cut off, or wider than the phone, is seen", async () => {
   await context.close();
 });
 
+test("how far a case has come stands on one line of a narrow phone, on two in longer words", async () => {
+  // Gauged and no further.
+  const { title } = await at.shop.add("two-piece");
+  for (const [language, most] of [
+    ["en", 1],
+    ["es", 2],
+  ] as const) {
+    const { page, context } = await openDevice(at.browser, at.shop.address, { language });
+    await show(page, "/cases");
+    const steps = page.getByRole("listitem").filter({ hasText: title }).getByRole("img");
+    await expect.poll(() => steps.count()).toBe(2);
+    const tops = await steps.evaluateAll((all) =>
+      all.flatMap((one) => {
+        const words = document.createRange();
+        words.selectNodeContents(one);
+        return [...words.getClientRects()].map(({ top }) => Math.round(top));
+      }),
+    );
+    expect(new Set(tops).size).toBeLessThanOrEqual(most);
+    await context.close();
+  }
+});
+
 const LONG_MS = 120_000;
 
 test(

@@ -29,6 +29,8 @@ export const CaseRowItem = memo(({ row, onMore }: CaseRowItemProps) => {
   const { id, vehicle, progress, changedAt, here, waiting, conflicts } = row;
   const title = row.title || words.untitled;
   const day = new Date(changedAt);
+  const done = STEPS.filter((step) => progress[step]).map((step) => words[step]);
+  const open = STEPS.filter((step) => !progress[step]).map((step) => words[step]);
   const marks = [...(waiting ? [words.waiting] : []), ...(conflicts > 0 ? [words.toChoose] : [])];
   return (
     <li className={styles.row}>
@@ -37,18 +39,25 @@ export const CaseRowItem = memo(({ row, onMore }: CaseRowItemProps) => {
         {vehicle === null ? null : <span className={styles.vehicle}>{vehicle}</span>}
         <span className={styles.facts}>
           {Number.isNaN(day.getTime()) ? null : <span>{DAYS[language].format(day)}</span>}
-          {STEPS.map((step) => (
-            <span key={step} className={progress[step] ? styles.done : styles.open}>
-              <span aria-hidden="true">{progress[step] ? "✓" : "○"}</span> {progress[step] ? "" : `${words.not} `}
-              {words[step]}
-            </span>
-          ))}
           {here ? null : <span>{words.onServer}</span>}
           {marks.map((mark) => (
             <span key={mark} className={styles.mark}>
               {mark}
             </span>
           ))}
+        </span>
+        <span className={styles.steps}>
+          {done.length === 0 ? null : (
+            <span className={styles.done} role="img" aria-label={done.join(", ")}>
+              ✓ {done.join(", ")}
+            </span>
+          )}
+          {open.length === 0 ? null : (
+            // The empty ring says "not" to the eye.
+            <span className={styles.open} role="img" aria-label={open.map((step) => `${words.not} ${step}`).join(", ")}>
+              ○ {open.join(", ")}
+            </span>
+          )}
         </span>
       </Link>
       <Button kind="quiet" label={words.more(title)} onPress={() => onMore(row)}>
