@@ -8,6 +8,14 @@ import type { ProgressState, StepProgress } from "./step-progress.js";
 
 const SIGNS: Readonly<Record<ProgressState, string>> = { done: "✓", part: "◐", open: "○", trouble: "▲" };
 
+/** Scrolls the strip until the entry is in its middle. Not `scrollIntoView`: from that the first Tab of the page would go on, past all that it is about. */
+function centre(entry: HTMLElement): void {
+  const list = entry.parentElement;
+  if (!list) return;
+  const [at, of] = [entry.getBoundingClientRect(), list.getBoundingClientRect()];
+  list.scrollLeft += at.left + at.width / 2 - (of.left + of.width / 2);
+}
+
 export interface StepBarProps {
   readonly id: string;
   readonly current: Step;
@@ -20,7 +28,7 @@ export function StepBar({ id, current, steps }: StepBarProps) {
   const { labels } = catalogueOf(useLanguage());
   const here = useRef<HTMLLIElement>(null);
   useEffect(() => {
-    if (current) here.current?.scrollIntoView({ inline: "center", block: "nearest" });
+    if (current && here.current) centre(here.current);
   }, [current]);
   return (
     <nav className={styles.bar} aria-label={words.steps}>
