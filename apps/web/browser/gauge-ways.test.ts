@@ -18,7 +18,7 @@ async function begun(id: string, settings: DeviceSettings = {}) {
   expect(answer.ok).toBe(true);
   const device = await openDevice(at.browser, at.shop.address, settings);
   await device.page.goto(`/cases/${id}/gauge`);
-  await device.page.getByText("on the ground", { exact: true }).tap();
+  await device.page.getByText("On the ground", { exact: true }).tap();
   return device;
 }
 

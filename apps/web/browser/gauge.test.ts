@@ -50,7 +50,7 @@ test("a two-piece driveline is gauged by touch on a phone, and a mistyped readin
   const { page, faults } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   await openGauge(page, "by-touch");
   const hand = counted(page);
-  await hand.tap(page.getByText("on a drive-on lift", { exact: true }));
+  await hand.tap(page.getByText("On a drive-on lift", { exact: true }));
   await hand.tap(button(page, "Start reading"));
   for (const of of ["main svg", "[aria-label='Reading in degrees']", "[aria-label='Number pad']"])
     expect(await inSight(page, of), of).toBe(true);
@@ -108,7 +108,7 @@ test("with the keyboard alone, and a lower end noted the wrong way round is mend
     for (let presses = 0; presses < 20 && !to.test(await focused()); presses++) await hand.press(key);
     expect(await focused()).toMatch(to);
   };
-  await go("Tab", /on a drive-on lift/);
+  await go("Tab", /On a drive-on lift/);
   await hand.press("Space");
   await hand.press("Enter");
   await page.getByLabel("Reading in degrees").waitFor();
@@ -145,10 +145,10 @@ test("a wrong state is said at once, bad input stays where it is, and a number n
   await newTwoPiece("asked");
   const { page } = await openDevice(at.browser, at.shop.address, { size: PHONE });
   await openGauge(page, "asked");
-  await page.getByText("hanging", { exact: true }).tap();
+  await page.getByText("Hanging", { exact: true }).tap();
   await page.getByRole("alert").filter({ hasText: "These are not road angles" }).first().waitFor();
   await button(page, "Read anyway").waitFor();
-  await page.getByText("on the ground", { exact: true }).tap();
+  await page.getByText("On the ground", { exact: true }).tap();
   await button(page, "Start reading").tap();
   const readout = page.getByLabel("Reading in degrees");
   await readout.waitFor();

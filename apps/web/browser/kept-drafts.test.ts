@@ -173,7 +173,7 @@ test("a reading half typed under the vehicle is there after a look at another pa
   const read = async () => (await at.shop.read("under-it")).gauging?.[0]?.readings.map(({ deg }) => deg);
   await page.goto("/cases/under-it/gauge");
   // What is said before the first reading stays as well.
-  await page.getByText("on a drive-on lift", { exact: true }).tap();
+  await page.getByText("On a drive-on lift", { exact: true }).tap();
   await page.getByRole("link", { name: /Describe/ }).tap();
   await page.getByRole("link", { name: /Gauge/ }).tap();
   await button(page, "Start reading").tap();

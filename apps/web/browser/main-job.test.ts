@@ -54,7 +54,7 @@ async function described(page: Page, person: Person): Promise<void> {
 
 async function gaugedAsFound(page: Page, person: Person): Promise<void> {
   await person.step("Gauge");
-  await person.tap(page.getByText("on a drive-on lift", { exact: true }));
+  await person.tap(page.getByText("On a drive-on lift", { exact: true }));
   await person.tap(person.button("Start reading"));
   await read(page, person, "1.0", FACE);
   await read(page, person, "4.0", TUBE);

@@ -9,7 +9,7 @@ const READINGS = ["2.4", "5.6", "5.6", "5.1", "5.1", "2.1"] as const;
 async function startGauging({ page, put }: Stage, id: string): Promise<void> {
   await put(newCase({ id, title: id, layout: "two-piece", createdAt: "2026-01-01" }));
   await page.goto(`/cases/${id}/gauge`);
-  await page.getByText("on a drive-on lift", { exact: true }).click();
+  await page.getByText(/^on a drive-on lift$/i).click();
   await page.getByRole("button", { name: "Start reading" }).click();
   await page.getByLabel("Reading in degrees").waitFor();
 }

@@ -20,7 +20,7 @@ const PAGES: readonly Omit<Shot, "settings">[] = [
   { name: "settings", path: "/settings" },
   { name: "describe", path: `/cases/${DONE}/describe` },
   { name: "record", path: `/cases/${DONE}/record`, from: "Turning at" },
-  { name: "gauge", path: `/cases/${NEW}/gauge`, press: ["on the ground", "Start reading"] },
+  { name: "gauge", path: `/cases/${NEW}/gauge`, press: ["On the ground", "Start reading"] },
   { name: "explain", path: `/cases/${DONE}/explain` },
   { name: "drawing", path: `/cases/${DONE}/explain`, from: "How it stands" },
   { name: "correct", path: `/cases/${OPEN}/correct` },

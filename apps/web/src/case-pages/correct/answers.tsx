@@ -4,13 +4,13 @@ import { Card } from "../../controls/card.js";
 import { Fold } from "../../controls/fold.js";
 import { useWords } from "../../words/use-words.js";
 import { degreesOf } from "../shared/estimate-text.js";
+import { sentenceCase } from "../shared/sentence-case.js";
 import { StepLink } from "../shared/step-link.js";
 import { Chance } from "./chance.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
 import { limitUseText } from "./limit-use-text.js";
-import { sentenceCase } from "./sentence-case.js";
 
 export interface AnswersProps {
   readonly result: PlanResult;

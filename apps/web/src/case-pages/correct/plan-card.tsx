@@ -2,12 +2,12 @@ import type { Change, Plan } from "@halfturn/engine/correction";
 import { Button } from "../../controls/button.js";
 import { Fold } from "../../controls/fold.js";
 import { useWords } from "../../words/use-words.js";
+import { sentenceCase } from "../shared/sentence-case.js";
 import { Chance } from "./chance.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
 import { limitUseText } from "./limit-use-text.js";
-import { sentenceCase } from "./sentence-case.js";
 import { StatesList } from "./states-list.js";
 import { StepsList } from "./steps-list.js";
 

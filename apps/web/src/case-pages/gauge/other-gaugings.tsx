@@ -3,6 +3,7 @@ import { catalogueOf } from "@halfturn/words";
 import { Button } from "../../controls/button.js";
 import { Choice } from "../../controls/choice.js";
 import { useLanguage, useWords } from "../../words/use-words.js";
+import { sentenceCase } from "../shared/sentence-case.js";
 import { DrivelineChoice } from "./driveline-choice.js";
 import styles from "./gauge-page.module.css";
 import { gaugeWords } from "./words/gauge-catalogue.js";
@@ -33,7 +34,7 @@ export function OtherGaugings({ document, driveline, index, onDriveline, onGaugi
           value={String(index)}
           options={own.map(({ gauging, k }) => ({
             value: String(k),
-            label: words.gaugingName(catalogue.labels.stages[gauging.stage], gauging.readings.length),
+            label: sentenceCase(words.gaugingName(catalogue.labels.stages[gauging.stage], gauging.readings.length)),
           }))}
           onChange={(value) => onGauging(Number(value))}
         />

@@ -8,6 +8,7 @@ import { Choice } from "../../../controls/choice.js";
 import { Fold } from "../../../controls/fold.js";
 import { hasKeys, useKeptDraft } from "../../../device/kept-draft.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
+import { sentenceCase } from "../../shared/sentence-case.js";
 import { DrivelineChoice } from "../driveline-choice.js";
 import type { TiltAvailability } from "../entry/use-tilt.js";
 import { lastGauge } from "../model/gauge-presets.js";
@@ -98,7 +99,7 @@ export function SetUp({ document, driveline, onDriveline, phone, onStart, onLeav
         <Choice
           label={words.stage}
           value={stage}
-          options={(["as-found", "after"] as const).map((value) => ({ value, label: catalogue.labels.stages[value] }))}
+          options={(["as-found", "after"] as const).map((value) => ({ value, label: sentenceCase(catalogue.labels.stages[value]) }))}
           onChange={(next) => choose({ stage: next })}
         />
         <SideOfVehicle side={side} onSide={(next) => choose({ side: next })} />

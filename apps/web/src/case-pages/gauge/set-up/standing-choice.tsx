@@ -3,6 +3,7 @@ import { standingFindings } from "@halfturn/engine/gauging";
 import { catalogueOf, findingText } from "@halfturn/words";
 import { Choice } from "../../../controls/choice.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
+import { sentenceCase } from "../../shared/sentence-case.js";
 import { gaugeWords } from "../words/gauge-catalogue.js";
 import styles from "./set-up.module.css";
 
@@ -29,14 +30,14 @@ export function StandingChoice({ wheels, rideHeight, onChange }: StandingChoiceP
       <Choice
         label={words.wheels}
         value={wheels}
-        options={WHEELS.map((value) => ({ value, label: labels.wheelSupports[value] }))}
+        options={WHEELS.map((value) => ({ value, label: sentenceCase(labels.wheelSupports[value]) }))}
         // Hanging wheels let the axle drop; back on them, it stands as usual until somebody says otherwise.
         onChange={(next) => onChange(next, next === "hanging" ? "drooped" : wheels === "hanging" ? "normal" : rideHeight)}
       />
       <Choice
         label={words.rideHeight}
         value={rideHeight}
-        options={RIDE_HEIGHTS.map((value) => ({ value, label: labels.rideHeights[value] }))}
+        options={RIDE_HEIGHTS.map((value) => ({ value, label: sentenceCase(labels.rideHeights[value]) }))}
         onChange={(next) => onChange(wheels, next)}
       />
       {findings.map((finding) => {
