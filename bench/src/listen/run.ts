@@ -1,15 +1,15 @@
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type AttributionInput, attributionSteps } from "@halfturn/engine/attribution";
-import { orderMapsSteps } from "@halfturn/engine/signal";
+import { orderMapsSteps, type SignalResult } from "@halfturn/engine/signal";
 import { calibrationKernel } from "../kernel.js";
 import { median } from "../measure.js";
 import { AXES, inputOf, RATE, writeLongDrive } from "./long-drive.js";
+import { type Heard, scipySeconds } from "./scipy-peer.js";
 
 /** Ten minutes of three axes at 4,096 samples per second, to order maps and attribution: our runs per run of SciPy, kernels where SciPy is not there, and memory. */
-const BUDGET = { scipy: 0.6, kernels: 300, megabytes: 400 };
+const BUDGET = { scipy: 1, kernels: 60, megabytes: 400 };
 const MINUTES = 10;
 const ROUNDS = 3;
 const MAP = { turns: 32, highestOrder: 6, rows: 600 };
@@ -28,14 +28,18 @@ function main(directory: string): number {
   const input = inputOf(drive);
   const times: number[] = [];
   const kernels: number[] = [];
-  let blockTurns = 0;
+  const heard: Heard[] = [];
   for (let round = 0; round < ROUNDS; round++) {
     kernels.push(seconds(calibrationKernel));
-    times.push(seconds(() => (blockTurns = listen(input))));
+    times.push(
+      seconds(() => {
+        heard[0] = listen(input);
+      }),
+    );
   }
   const [ours, kernel] = [median(times), median(kernels)];
   const megabytes = process.resourceUsage().maxRSS / 1024;
-  const theirs = scipySeconds(directory, input, blockTurns);
+  const theirs = scipySeconds(peer, directory, input, MAP.turns, MAP.highestOrder, heard[0] as Heard);
   const [ratio, budget, yardstick] =
     theirs === null ? [ours / kernel, BUDGET.kernels, "kernels"] : [ours / theirs, BUDGET.scipy, "runs of SciPy"];
   console.log(
@@ -46,32 +50,29 @@ function main(directory: string): number {
   return ratio <= budget && megabytes <= BUDGET.megabytes ? 0 : 1;
 }
 
-/** Turns of the reference shaft in a block of the fit. */
-function listen(input: AttributionInput): number {
-  const maps = orderMapsSteps(
-    input.channels.map(({ samples }) => samples),
-    input.reference.angle,
-    MAP,
+function listen(input: AttributionInput): Heard {
+  const maps = through(
+    orderMapsSteps(
+      input.channels.map(({ samples }) => samples),
+      input.reference.angle,
+      MAP,
+    ),
   );
-  for (let step = maps.next(); !step.done; step = maps.next());
-  const steps = attributionSteps(input);
+  const attribution = through(attributionSteps(input));
+  if (attribution.verdict?.part !== "propeller-shaft") throw new Error("what was timed is not the work");
+  return { maps, attribution };
+}
+
+function through<T>(steps: Generator<number, SignalResult<T>>): T {
   for (let step = steps.next(); ; step = steps.next()) {
     if (!step.done) continue;
     if (!step.value.ok) throw new Error(step.value.code);
-    if (step.value.value.verdict?.part !== "propeller-shaft") throw new Error("what was timed is not the work");
-    return input.reference.angle.total / (2 * Math.PI) / step.value.value.blocks.length;
+    return step.value.value;
   }
 }
 
-function seconds(run: () => number): number {
+function seconds(run: () => unknown): number {
   const started = performance.now();
-  if (!Number.isFinite(run())) throw new Error("what was timed is not the work");
+  run();
   return (performance.now() - started) / 1000;
-}
-
-function scipySeconds(directory: string, { parts, reference }: AttributionInput, blockTurns: number): number | null {
-  const orders = parts.flatMap((part) => part.orders.map(({ order }) => (order * part.perWheelTurn) / reference.perWheelTurn));
-  const settings = [directory, RATE, AXES, MAP.turns, MAP.highestOrder, orders.join(","), blockTurns].map(String);
-  const { status, stdout } = spawnSync("python3", [peer, ...settings], { encoding: "utf8" });
-  return status === 0 ? Number(stdout) : null;
 }

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { Matrix, pseudoInverse } from "ml-matrix";
 import { expect, test } from "vitest";
-import { fitBlock, waveOf } from "./block-fit.js";
+import { fitBlock } from "./block-fit.js";
+import { waveMaker } from "./waves.js";
 
 const LENGTH = 300;
 const angles = Float64Array.from({ length: LENGTH }, (_, n) => 0.2 * n + 1e-4 * n * n);
@@ -15,7 +16,7 @@ const signal = (amplitudes: readonly (readonly [number, number, number])[], offs
     amplitudes.reduce((sum, [order, a, b]) => sum + a * Math.cos(order * angle) + b * Math.sin(order * angle), offset + drift * n),
   );
 const ORDERS = [1, 2, 3.08, 3.73];
-const waves = ORDERS.map((order) => waveOf(angles, order));
+const waves = waveMaker()(angles, ORDERS);
 
 test("gives back what was put in, whatever offset and drift are beside it", () => {
   fc.assert(
@@ -69,7 +70,7 @@ test("is the least-squares answer that a pseudo-inverse gives, for several chann
 });
 
 test("two waves that are one share what is theirs instead of stopping the work", () => {
-  const twice = [waveOf(angles, 1), waveOf(angles, 1)];
+  const twice = waveMaker()(angles, [1, 1]);
   const [fit] = fitBlock([signal([[1, 4, 0]])], twice);
   expect(Math.abs((fit?.amplitudes[0]?.cosine ?? NaN) + (fit?.amplitudes[1]?.cosine ?? NaN) - 4)).toBeLessThan(1e-3);
 });

@@ -1,12 +1,13 @@
 import { transformSize } from "../signal/real-fft.js";
 import type { ShaftAngle } from "../signal/shaft-angle.js";
-import { fitBlock, waveOf } from "./block-fit.js";
+import { fitBlock } from "./block-fit.js";
 import type { NoisyBlock } from "./line-amplitude.js";
 import type { FitColumn } from "./order-lines.js";
 import { type PackedBlocks, packedBlocks } from "./packed-blocks.js";
 import { type Band, noiseAround, type ResidualPower, residualPowers } from "./residual-noise.js";
 import type { Run } from "./run.js";
 import { foldedFrequency } from "./sensor-checks.js";
+import { waveMaker } from "./waves.js";
 
 /** A column, or an order above half the rate, over the run. */
 export interface ColumnCourse {
@@ -73,6 +74,7 @@ export function* fitRun(
 ): Generator<number, RunFit> {
   const edges = blockEdges(run, angle, count);
   const powerOf = residualPowers(run.rate);
+  const wavesOf = waveMaker();
   const courses = columns.map(() => emptyCourse(run.readers.length));
   const folded = folding.map((column) => ({ column, ...emptyCourse(run.readers.length), hiddenBehind: new Map<number, number[]>() }));
   const places: BlockPlace[] = [];
@@ -90,7 +92,10 @@ export function* fitRun(
     const seconds = (to - from) / run.rate;
     const extra = foldedWaves(folded, shown, turns.middle * factor, run.rate, seconds, block);
     const fitted = [...shown.map(({ j, perTurn, band }) => ({ course: courses[j] as MutableCourse, perTurn, band })), ...extra];
-    const waves = fitted.map(({ perTurn }) => waveOf(angles, perTurn * factor));
+    const waves = wavesOf(
+      angles,
+      fitted.map(({ perTurn }) => perTurn * factor),
+    );
     const fits = fitBlock(
       run.readers.map((reader) => {
         const samples = new Float64Array(to - from);
@@ -103,7 +108,7 @@ export function* fitRun(
     for (const [channel, fit] of fits.entries()) {
       const power = powerOf(fit.residual);
       squares[channel] = (squares[channel] as number) + fit.squares;
-      residualSquares[channel] = (residualSquares[channel] as number) + fit.residual.reduce((sum, r) => sum + r * r, 0);
+      residualSquares[channel] = (residualSquares[channel] as number) + fit.residualSquares;
       for (const [i, { course, band }] of fitted.entries())
         course.blocks[channel]?.push({ amplitude: fit.amplitudes[i] as NoisyBlock["amplitude"], noise: noiseAround(power, band, bands) });
       const half = turns.middle < middle ? "slower" : "faster";
@@ -180,7 +185,9 @@ function blockEdges(run: Run, angle: ShaftAngle, count: number): readonly number
 
 function anglesOf(run: Run, angle: ShaftAngle, from: number, to: number): Float64Array {
   const start = run.readers[0]?.start ?? 0;
-  return Float64Array.from({ length: to - from }, (_, n) => angle.angleAt(start + (from + n) / run.rate));
+  const angles = new Float64Array(to - from);
+  for (let n = 0; n < angles.length; n++) angles[n] = angle.angleAt(start + (from + n) / run.rate);
+  return angles;
 }
 
 /** Turns per second at a block's slowest, fastest and over its whole. */

@@ -27,18 +27,22 @@ const EMPTIED = 1.6;
 /** Transforms of residuals, block by block; plans and windows are kept while the lengths stay the same. */
 export function residualPowers(rate: number): (residual: Float64Array) => ResidualPower {
   const plans = new Map<number, RealFft>();
-  let window = new Float64Array(0);
+  let window: Float64Array = new Float64Array(0);
+  let weighted = new Float64Array(0);
   let windowSquares = 0;
   return (residual) => {
     const size = transformSize(residual.length);
     const fft = plans.get(size) ?? realFft(size);
     plans.set(size, fft);
     if (window.length !== residual.length) {
-      window = Float64Array.from(windowSamples("hann", residual.length));
+      window = windowSamples("hann", residual.length);
+      weighted = new Float64Array(residual.length);
       windowSquares = windowSums(window).squares;
     }
-    const { re, im } = fft(residual.map((x, n) => x * (window[n] as number)));
-    const variance = re.map((x, k) => (x * x + (im[k] as number) ** 2) / windowSquares);
+    for (let n = 0; n < residual.length; n++) weighted[n] = (residual[n] as number) * (window[n] as number);
+    const { re, im } = fft(weighted);
+    const variance = new Float64Array(re.length);
+    for (let k = 0; k < re.length; k++) variance[k] = ((re[k] as number) ** 2 + (im[k] as number) ** 2) / windowSquares;
     return { variance, spacing: rate / size, duration: residual.length / rate };
   };
 }
@@ -65,11 +69,7 @@ export function noiseAround(power: ResidualPower, own: Band, all: readonly Band[
     const to = Math.min(last, Math.floor((own.high + reach * line) / power.spacing));
     for (let k = from; k <= to; k++) {
       const frequency = k * power.spacing;
-      if (
-        frequency < EMPTIED * line ||
-        still.some(({ low, high }) => frequency > low - EMPTIED * line && frequency < high + EMPTIED * line)
-      )
-        continue;
+      if (frequency < EMPTIED * line || isEmptied(frequency, still, EMPTIED * line)) continue;
       sum += power.variance[k] as number;
       lines++;
     }
@@ -79,4 +79,9 @@ export function noiseAround(power: ResidualPower, own: Band, all: readonly Band[
   let whole = 0;
   for (const v of power.variance) whole += v / power.variance.length;
   return { variance: whole, freedom: 2 };
+}
+
+function isEmptied(frequency: number, bands: readonly Band[], beside: number): boolean {
+  for (const { low, high } of bands) if (frequency > low - beside && frequency < high + beside) return true;
+  return false;
 }

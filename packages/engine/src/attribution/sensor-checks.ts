@@ -16,43 +16,60 @@ const AT_FULL_SCALE = 0.999;
 /** Without a full scale: so many equal samples in a row at the greatest or least value are a plateau. */
 const PLATEAU = 3;
 
-/** Looks at every sample of a channel; yields the share done. */
+/** Looks at every sample of a channel, once; yields the share done. */
 export function* checkChannel({ samples, fullScale }: RecordedChannel): Generator<number, ChannelCheck> {
-  const ends = yield* endsOf(samples);
-  if (ends.bad >= 0 || !(ends.greatest > ends.least)) return { clipped: 0, clippedShare: 0, bad: ends.bad };
-  const top = fullScale === null ? ends.greatest : AT_FULL_SCALE * fullScale;
-  const bottom = fullScale === null ? ends.least : -AT_FULL_SCALE * fullScale;
-  const clipped = yield* runsAt(samples, top, bottom, fullScale === null ? PLATEAU : 1);
-  return { clipped, clippedShare: clipped / samples.length, bad: -1 };
+  const [top, bottom] = [endOfScale(1), endOfScale(-1)];
+  const limit = fullScale === null ? Number.POSITIVE_INFINITY : AT_FULL_SCALE * fullScale;
+  let atLimit = 0;
+  for (const { piece, first } of pieces(samples)) {
+    const bad = firstNoNumber(piece);
+    if (bad >= 0) return { clipped: 0, clippedShare: 0, bad: first + bad };
+    top.look(piece);
+    bottom.look(piece);
+    if (fullScale !== null) atLimit += countBeyond(piece, limit);
+    yield first / samples.length;
+  }
+  const still = top.greatest() === -bottom.greatest();
+  const clipped = still ? 0 : fullScale === null ? top.plateaus() + bottom.plateaus() : atLimit;
+  return { clipped, clippedShare: clipped / Math.max(1, samples.length), bad: -1 };
 }
 
-function* endsOf(samples: SampleReader): Generator<number, { readonly greatest: number; readonly least: number; readonly bad: number }> {
-  let [greatest, least] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (const { piece, first } of pieces(samples)) {
-    for (let n = 0; n < piece.length; n++) {
-      const x = piece[n] as number;
-      if (!Number.isFinite(x)) return { greatest, least, bad: first + n };
-      greatest = Math.max(greatest, x);
-      least = Math.min(least, x);
-    }
-    yield (0.5 * first) / samples.length;
-  }
-  return { greatest, least, bad: -1 };
+// The loops over samples stand apart, since within a generator they would run many times slower.
+
+/** One end of what a channel reaches: its greatest sample, or with sign -1 its least, and how many samples lie there in runs long enough to be a plateau. */
+function endOfScale(sign: 1 | -1): { readonly look: (piece: Float64Array) => void; readonly greatest: () => number; readonly plateaus: () => number } {
+  let greatest = Number.NEGATIVE_INFINITY;
+  let run = 0;
+  let held = 0;
+  return {
+    look: (piece) => {
+      for (let n = 0; n < piece.length; n++) {
+        const x = sign * (piece[n] as number);
+        if (x < greatest) {
+          if (run >= PLATEAU) held += run;
+          run = 0;
+        } else if (x === greatest) run++;
+        else {
+          greatest = x;
+          run = 1;
+          held = 0;
+        }
+      }
+    },
+    greatest: () => greatest,
+    plateaus: () => held + (run >= PLATEAU ? run : 0),
+  };
 }
 
-/** Samples in runs of at least so many at or beyond the ends. */
-function* runsAt(samples: SampleReader, top: number, bottom: number, shortest: number): Generator<number, number> {
-  let [clipped, run] = [0, 0];
-  for (const { piece, first } of pieces(samples)) {
-    for (const x of piece) {
-      if (x < top && x > bottom) {
-        clipped += run >= shortest ? run : 0;
-        run = 0;
-      } else run++;
-    }
-    yield 0.5 + (0.5 * first) / samples.length;
-  }
-  return clipped + (run >= shortest ? run : 0);
+function firstNoNumber(piece: Float64Array): number {
+  for (let n = 0; n < piece.length; n++) if (!Number.isFinite(piece[n] as number)) return n;
+  return -1;
+}
+
+function countBeyond(piece: Float64Array, limit: number): number {
+  let count = 0;
+  for (let n = 0; n < piece.length; n++) if (Math.abs(piece[n] as number) >= limit) count++;
+  return count;
 }
 
 function* pieces(reader: SampleReader): Generator<{ readonly piece: Float64Array; readonly first: number }> {

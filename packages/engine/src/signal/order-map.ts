@@ -1,4 +1,4 @@
-import { cubicSpline } from "./cubic-spline.js";
+import { splinePlaces } from "./cubic-spline.js";
 import { decimated } from "./decimation.js";
 import { realFft, transformSize } from "./real-fft.js";
 import type { SampleReader } from "./sample-reader.js";
@@ -82,34 +82,39 @@ export function* orderMapsSteps(
   const [from, to] = commonRange(first, angle);
   const [begin, end] = to > from ? [angle.angleAt(from), angle.angleAt(to)] : [0, 0];
   const step = (2 * Math.PI) / perTurn;
-  const hop = (1 - overlap) * length * step;
-  const count = Math.floor((end - begin - length * step) / hop + 1 + 1e-9);
+  // Whole samples, so that what a block repeats of the last need not be made anew.
+  const hop = Math.max(1, Math.round((1 - overlap) * length));
+  const count = Math.floor((end - begin - length * step) / (hop * step) + 1 + 1e-9);
   if (!(count >= 1)) return signalFault("order-tracking.no-whole-turns", "samples", { from, to });
   const group = Math.max(1, Math.ceil(count / rows));
   const lines = Math.min(size / 2, Math.floor((highestOrder * size) / perTurn)) + 1;
   const maps = readers.map(() => emptyMap(Math.ceil(count / group), lines, perTurn / size));
   const shape = windowSamples(window, length);
   const scale = 2 / windowSums(shape).sum ** 2;
-  const fft = realFft(size);
+  const fft = realFft(size, lines);
   const times = new Float64Array(length + 1);
+  const signals = readers.map(() => new Float64Array(length));
+  const sample = sampler(readers);
   const block = new Float64Array(length);
   for (let i = 0; i < count; i++) {
-    for (let n = 0; n <= length; n++) times[n] = angle.timeOf(begin + i * hop + n * step);
+    const kept = i === 0 ? 0 : Math.max(0, length - hop);
+    if (kept > 0) times.copyWithin(0, hop);
+    timesAlong(angle, begin + (i * hop + kept) * step, step, times.subarray(kept));
     const [start, stop] = [times[0] as number, times[length] as number];
     const row = Math.floor(i / group);
     const share = 1 / Math.min(group, count - row * group);
-    for (const [m, reader] of readers.entries()) {
+    if (kept > 0) for (const samples of signals) samples.copyWithin(0, hop);
+    sample(
+      times.subarray(kept, length),
+      signals.map((samples) => samples.subarray(kept)),
+    );
+    for (const [m, samples] of signals.entries()) {
       const map = maps[m] as OrderMap;
-      sampleAt(reader, times, block);
-      weigh(block, shape);
+      weigh(samples, shape, block);
       const { re, im } = fft(block);
       map.times[row] = (map.times[row] as number) + (share * (start + stop)) / 2;
       map.speeds[row] = (map.speeds[row] as number) + (share * length * step) / (stop - start);
-      for (let k = 0; k < lines; k++) {
-        const at = row * lines + k;
-        const [x, y] = [re[k] as number, im[k] as number];
-        map.meanSquare[at] = (map.meanSquare[at] as number) + share * (k === 0 ? scale / 2 : scale) * (x * x + y * y);
-      }
+      addPower(re, im, share * scale, map.meanSquare.subarray(row * lines, (row + 1) * lines));
     }
     yield (i + 1) / count;
   }
@@ -146,21 +151,48 @@ function commonRange(reader: SampleReader, angle: ShaftAngle): readonly [number,
   return [Math.max(reader.start + margin, angle.start), Math.min(reader.start + (reader.length - 1) / reader.rate - margin, angle.end)];
 }
 
-/** Fills `out` with the signal at the first of the times. */
-function sampleAt(reader: SampleReader, times: Float64Array, out: Float64Array): void {
-  const last = out.length - 1;
-  const placeOf = (n: number): number => ((times[n] as number) - reader.start) * reader.rate;
-  const from = Math.max(0, Math.floor(placeOf(0)) - MARGIN);
-  const to = Math.min(reader.length, Math.ceil(placeOf(last)) + MARGIN + 1);
-  const piece = new Float64Array(to - from);
-  reader.read(from, piece);
-  const at = cubicSpline(piece);
-  for (let n = 0; n <= last; n++) out[n] = at(placeOf(n) - from);
+// The loops over samples stand apart, since within a generator they would run many times slower.
+
+/** When the shaft reaches `from`, rad, and the steps after it. */
+function timesAlong(angle: ShaftAngle, from: number, step: number, out: Float64Array): void {
+  for (let n = 0; n < out.length; n++) out[n] = angle.timeOf(from + n * step);
 }
 
-/** Without its mean, under the window. */
-function weigh(block: Float64Array, shape: Float64Array): void {
-  let mean = 0;
-  for (const x of block) mean += x / block.length;
-  for (let n = 0; n < block.length; n++) block[n] = ((block[n] as number) - mean) * (shape[n] as number);
+/** Adds mean squares of tones; the constant's is half as much by the same transform. */
+function addPower(re: Float64Array, im: Float64Array, scale: number, sums: Float64Array): void {
+  for (let k = 0; k < sums.length; k++) {
+    const x = re[k] as number;
+    const y = im[k] as number;
+    sums[k] = (sums[k] as number) + (k === 0 ? scale / 2 : scale) * (x * x + y * y);
+  }
+}
+
+/** Fills each of `outs` with the signal of its reader, all of the same rate and start, at as many rising times. */
+function sampler(readers: readonly SampleReader[]): (times: Float64Array, outs: readonly Float64Array[]) => void {
+  const [{ start, rate, length }] = readers as [SampleReader, ...SampleReader[]];
+  const spline = splinePlaces();
+  let room = new Float64Array(0);
+  return (times, outs) => {
+    const count = times.length;
+    const placeOf = (n: number): number => ((times[n] as number) - start) * rate;
+    const from = Math.max(0, Math.floor(placeOf(0)) - MARGIN);
+    const to = Math.min(length, Math.ceil(placeOf(count - 1)) + MARGIN + 1);
+    if (room.length < count + to - from) room = new Float64Array(count + to - from);
+    const places = room.subarray(0, count);
+    const piece = room.subarray(count, count + to - from);
+    for (let n = 0; n < count; n++) places[n] = placeOf(n) - from;
+    spline.set(places, piece.length);
+    for (const [m, reader] of readers.entries()) {
+      reader.read(from, piece);
+      spline.read(piece, outs[m] as Float64Array);
+    }
+  };
+}
+
+/** The samples without their mean, under the window. */
+function weigh(samples: Float64Array, shape: Float64Array, out: Float64Array): void {
+  let sum = 0;
+  for (let n = 0; n < samples.length; n++) sum += samples[n] as number;
+  const mean = sum / samples.length;
+  for (let n = 0; n < out.length; n++) out[n] = ((samples[n] as number) - mean) * (shape[n] as number);
 }

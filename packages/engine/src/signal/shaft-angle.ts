@@ -1,4 +1,13 @@
-import { cubicThrough, evaluateSegment, integralOf, monotoneSlopes, type PiecewisePolynomial, segmentOf } from "./piecewise-polynomial.js";
+import {
+  cubicThrough,
+  curveIn,
+  integralOf,
+  monotoneSlopes,
+  type PiecewisePolynomial,
+  segmentOf,
+  slopeIn,
+  valueIn,
+} from "./piecewise-polynomial.js";
 import { type SignalResult, signalFault, signalValue } from "./signal-fault.js";
 
 /** Where a shaft stands and how fast it turns, over a run. */
@@ -21,18 +30,20 @@ export function shaftAngleOf(angle: PiecewisePolynomial): ShaftAngle {
   const { knots } = angle;
   const last = knots.length - 1;
   const byTime = rememberingSegment(knots);
-  const angleAt = (time: number): number => evaluateSegment(angle, byTime(time), time).value;
+  const angleAt = (time: number): number => valueIn(angle, byTime(time), time);
   const reached = Float64Array.from(knots, angleAt);
   const byAngle = rememberingSegment(reached);
+  let inverse = inverseOf(angle, reached, 0);
   return {
     start: knots[0] as number,
     end: knots[last] as number,
     total: reached[last] as number,
     angleAt,
-    speedAt: (time) => evaluateSegment(angle, byTime(time), time).slope,
+    speedAt: (time) => slopeIn(angle, byTime(time), time),
     timeOf: (wanted) => {
       const segment = byAngle(wanted);
-      return crossingIn(angle, segment, wanted, reached);
+      if (inverse.segment !== segment) inverse = inverseOf(angle, reached, segment);
+      return crossingIn(angle, segment, wanted, nearlyAt(inverse, wanted));
     },
   };
 }
@@ -49,19 +60,60 @@ function rememberingSegment(knots: Float64Array): (x: number) => number {
   };
 }
 
-/** Newton steps and, where one leaves the bracket, halving: always ends, since every step narrows the bracket. */
-function crossingIn(angle: PiecewisePolynomial, segment: number, wanted: number, reached: Float64Array): number {
+/** Time against angle in a segment, nearly: the cubic with the right times and slopes at both ends. */
+interface SegmentInverse {
+  readonly segment: number;
+  readonly from: number;
+  readonly perAngle: number;
+  readonly low: number;
+  readonly width: number;
+  /** Slopes at the ends over the mean slope, or 1. */
+  readonly first: number;
+  readonly last: number;
+}
+
+function inverseOf(angle: PiecewisePolynomial, reached: Float64Array, segment: number): SegmentInverse {
+  const low = angle.knots[segment] as number;
+  const high = angle.knots[segment + 1] as number;
+  const from = reached[segment] as number;
+  const turned = (reached[segment + 1] as number) - from;
+  const mean = turned / (high - low);
+  const first = mean / slopeIn(angle, segment, low);
+  const last = mean / slopeIn(angle, segment, high);
+  // Beyond three times the mean the cubic no longer rises all the way (Fritsch and Carlson 1980); the straight line does.
+  const rises = first > 0 && first < 3 && last > 0 && last < 3;
+  return { segment, from, perAngle: 1 / turned, low, width: high - low, first: rises ? first : 1, last: rises ? last : 1 };
+}
+
+function nearlyAt({ from, perAngle, low, width, first, last }: SegmentInverse, wanted: number): number {
+  const share = Math.min(1, Math.max(0, (wanted - from) * perAngle));
+  return low + width * share * (first + share * (3 - 2 * first - last + share * (first + last - 2)));
+}
+
+/** A step of less than so much of a segment: what the curve's own change adds to what is left over no longer counts. */
+const NEAR = 1e-5;
+
+/**
+ * Newton steps from a time that is nearly right and, where one leaves the bracket, halving: always ends, since every step narrows the bracket. Ends when what a
+ * step leaves over, half its square times the curve over the slope, is less than can be told.
+ */
+function crossingIn(angle: PiecewisePolynomial, segment: number, wanted: number, nearly: number): number {
   let low = angle.knots[segment] as number;
   let high = angle.knots[segment + 1] as number;
-  const [from, to] = [reached[segment] as number, reached[segment + 1] as number];
-  let time = low + (high - low) * Math.min(1, Math.max(0, (wanted - from) / (to - from)));
+  const near = NEAR * (high - low);
+  let time = nearly;
   for (let step = 0; step < 60; step++) {
-    const { value, slope } = evaluateSegment(angle, segment, time);
+    const value = valueIn(angle, segment, time);
+    const slope = slopeIn(angle, segment, time);
     if (value < wanted) low = time;
     else high = time;
-    const next = time + (wanted - value) / slope;
-    const inside = next >= low && next <= high ? next : (low + high) / 2;
-    if (Math.abs(inside - time) <= 4 * Number.EPSILON * Math.abs(time)) return inside;
+    const newton = (wanted - value) / slope;
+    const next = time + newton;
+    const exact = next >= low && next <= high;
+    const inside = exact ? next : (low + high) / 2;
+    const told = 4 * Number.EPSILON * Math.abs(time);
+    if (Math.abs(inside - time) <= told) return inside;
+    if (exact && Math.abs(newton) < near && newton * newton * Math.abs(curveIn(angle, segment, time)) < 2 * told * slope) return inside;
     time = inside;
   }
   return time;

@@ -33,11 +33,12 @@ export interface WindowFigures {
 export function windowSamples(name: WindowName, length: number): Float64Array {
   if (!(Number.isInteger(length) && length >= 1)) throw new RangeError(`a window has a whole number of samples from 1, got ${length}`);
   const terms: readonly number[] = COEFFICIENTS[name];
-  return Float64Array.from({ length }, (_, n) => {
-    let sum = 0;
-    for (const [k, a] of terms.entries()) sum += (k % 2 === 0 ? a : -a) * Math.cos((2 * Math.PI * k * n) / length);
-    return sum;
-  });
+  const window = new Float64Array(length);
+  for (let k = 0; k < terms.length; k++) {
+    const a = (k % 2 === 0 ? 1 : -1) * (terms[k] as number);
+    for (let n = 0; n < length; n++) window[n] = (window[n] as number) + a * Math.cos((2 * Math.PI * k * n) / length);
+  }
+  return window;
 }
 
 /** Sum and sum of squares of a window: what amplitudes and densities are divided by. */

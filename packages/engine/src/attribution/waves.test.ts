@@ -1,0 +1,20 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { waveMaker } from "./waves.js";
+
+test("waves are the cosines and sines of their angles, in the order asked, whether sums of one another or not", () => {
+  const made = waveMaker();
+  const part = fc.constantFrom(1, 0.5, 1 / 3.73, 1.388, Math.SQRT2);
+  fc.assert(
+    fc.property(fc.array(fc.tuple(part, fc.integer({ min: 1, max: 8 })), { minLength: 1, maxLength: 12 }), (orders) => {
+      const perTurns = orders.map(([base, times]) => base * times);
+      const angles = Float64Array.from({ length: 50 }, (_, n) => 5.1 * n);
+      for (const [i, { cosine, sine }] of made(angles, perTurns).entries())
+        for (const [n, angle] of angles.entries()) {
+          expect(cosine[n]).toBeCloseTo(Math.cos((perTurns[i] as number) * angle), 11);
+          expect(sine[n]).toBeCloseTo(Math.sin((perTurns[i] as number) * angle), 11);
+        }
+    }),
+    { numRuns: 200 },
+  );
+});
