@@ -19,7 +19,12 @@ test("a clipped wave is seen with and without its full scale, a sound one is not
   expect(check(new Float64Array(50).fill(3), null).clipped).toBe(0);
   // Plateaus below what comes later, runs of two, and one that lies across the seam of two pieces.
   expect(check(Float64Array.of(0, 0, 0, 1, 1, 1, -2, -2, 0, 2, 2, 2, 2, 0, -2, -2, -2), null).clipped).toBe(4 + 3);
-  expect(check(wave.map((x, n) => (n >= 65_534 && n < 65_539 ? 1.5 : x)), null).clipped).toBe(5);
+  expect(
+    check(
+      wave.map((x, n) => (n >= 65_534 && n < 65_539 ? 1.5 : x)),
+      null,
+    ).clipped,
+  ).toBe(5);
 });
 
 test("the first sample that is no number is named, wherever it lies", () => {

@@ -37,7 +37,11 @@ export function* checkChannel({ samples, fullScale }: RecordedChannel): Generato
 // The loops over samples stand apart, since within a generator they would run many times slower.
 
 /** One end of what a channel reaches: its greatest sample, or with sign -1 its least, and how many samples lie there in runs long enough to be a plateau. */
-function endOfScale(sign: 1 | -1): { readonly look: (piece: Float64Array) => void; readonly greatest: () => number; readonly plateaus: () => number } {
+function endOfScale(sign: 1 | -1): {
+  readonly look: (piece: Float64Array) => void;
+  readonly greatest: () => number;
+  readonly plateaus: () => number;
+} {
   let greatest = Number.NEGATIVE_INFINITY;
   let run = 0;
   let held = 0;
