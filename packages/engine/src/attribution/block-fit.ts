@@ -30,12 +30,11 @@ export function fitBlock(channels: readonly Float64Array[], waves: readonly Wave
   const ones = new Float64Array(length).fill(1);
   const ramp = rampOf(length);
   const columns = [ones, ramp, ...waves.flatMap(({ cosine, sine }) => [cosine, sine])];
-  const normal = productsOf(columns);
+  const products = productsOf([...columns, ...channels], columns);
   // So little that no digit that counts changes, but two columns that happen to be one no longer stop the work: they share what is theirs.
-  for (let i = 0; i < columns.length; i++) normal.set(i, i, normal.get(i, i) + LEAST * length);
-  const covariance = inverse(normal);
-  return channels.map((samples) => {
-    const solution = covariance.mmul(Matrix.columnVector(productsWith(samples, columns, columns.length)));
+  const covariance = inverse(symmetric(columns.length, (i, j) => products(i, j) + (i === j ? LEAST * length : 0)));
+  return channels.map((samples, channel) => {
+    const solution = covariance.mmul(Matrix.columnVector(columns.map((_, j) => products(columns.length + channel, j))));
     const amplitudes = waves.map((_, j): BlockAmplitude => {
       const i = 2 + 2 * j;
       return {
@@ -56,43 +55,64 @@ function rampOf(length: number): Float64Array {
   return ramp;
 }
 
-/** Of each column with each. */
-function productsOf(columns: readonly Float64Array[]): Matrix {
-  const normal = Matrix.zeros(columns.length, columns.length);
-  for (const [i, column] of columns.entries()) {
-    const products = productsWith(column, columns, i + 1);
+function symmetric(size: number, entry: (i: number, j: number) => number): Matrix {
+  const matrix = Matrix.zeros(size, size);
+  for (let i = 0; i < size; i++)
     for (let j = 0; j <= i; j++) {
-      normal.set(i, j, products[j] as number);
-      normal.set(j, i, products[j] as number);
+      matrix.set(i, j, entry(i, j));
+      matrix.set(j, i, entry(i, j));
+    }
+  return matrix;
+}
+
+/** Products of row i with column j, for the columns up to the row's own number. Eight at a time in one pass: eight sums keep the processor busy where one would wait for itself. */
+function productsOf(rows: readonly Float64Array[], columns: readonly Float64Array[]): (i: number, j: number) => number {
+  const width = columns.length + 3;
+  const products = new Float64Array((rows.length + 1) * width);
+  for (let i = 0; i < rows.length; i += 2) {
+    const first = rows[i] as Float64Array;
+    const pair = [first, rows[i + 1] ?? first] as const;
+    for (let j = 0; j < Math.min(columns.length, i + 2); j += 4) {
+      const four = [columns[j] ?? first, columns[j + 1] ?? first, columns[j + 2] ?? first, columns[j + 3] ?? first] as const;
+      eightProducts(pair, four, products.subarray(i * width + j), width);
     }
   }
-  return normal;
+  return (i, j) => products[i * width + j] as number;
 }
 
-/** Products with the first `count` columns. Four at a time in one pass: four sums keep the processor busy where one would wait for itself. */
-function productsWith(a: Float64Array, columns: readonly Float64Array[], count: number): Float64Array {
-  const products = new Float64Array(count + 3);
-  for (let j = 0; j < count; j += 4)
-    fourProducts(a, columns[j] ?? a, columns[j + 1] ?? a, columns[j + 2] ?? a, columns[j + 3] ?? a, products.subarray(j, j + 4));
-  return products.subarray(0, count);
-}
-
-function fourProducts(a: Float64Array, b: Float64Array, c: Float64Array, d: Float64Array, e: Float64Array, out: Float64Array): void {
-  let p = 0;
-  let q = 0;
-  let r = 0;
-  let s = 0;
-  for (let n = 0; n < a.length; n++) {
-    const x = a[n] as number;
-    p += x * (b[n] as number);
-    q += x * (c[n] as number);
-    r += x * (d[n] as number);
-    s += x * (e[n] as number);
+/** Writes two rows of four. */
+function eightProducts(
+  [x, y]: readonly [Float64Array, Float64Array],
+  [a, b, c, d]: Four<Float64Array>,
+  out: Float64Array,
+  width: number,
+): void {
+  let xa = 0;
+  let xb = 0;
+  let xc = 0;
+  let xd = 0;
+  let ya = 0;
+  let yb = 0;
+  let yc = 0;
+  let yd = 0;
+  for (let n = 0; n < x.length; n++) {
+    const xn = x[n] as number;
+    const yn = y[n] as number;
+    const an = a[n] as number;
+    const bn = b[n] as number;
+    const cn = c[n] as number;
+    const dn = d[n] as number;
+    xa += xn * an;
+    xb += xn * bn;
+    xc += xn * cn;
+    xd += xn * dn;
+    ya += yn * an;
+    yb += yn * bn;
+    yc += yn * cn;
+    yd += yn * dn;
   }
-  out[0] = p;
-  out[1] = q;
-  out[2] = r;
-  out[3] = s;
+  out.set([xa, xb, xc, xd]);
+  out.set([ya, yb, yc, yd], width);
 }
 
 function dot(a: Float64Array, b: Float64Array): number {
@@ -101,16 +121,22 @@ function dot(a: Float64Array, b: Float64Array): number {
   return sum;
 }
 
-/** What the columns leave of the samples; the waves come in pairs, and so do offset and ramp. */
+/** What the columns leave of the samples; four at a time, since every pass fetches the samples anew. */
 function without(samples: Float64Array, columns: readonly Float64Array[], solution: Matrix): Float64Array {
   const residual = samples.slice();
-  for (let j = 0; j < columns.length; j += 2)
-    takeAway(residual, columns[j] as Float64Array, solution.get(j, 0), columns[j + 1] as Float64Array, solution.get(j + 1, 0));
+  const times = (j: number): number => (j < columns.length ? solution.get(j, 0) : 0);
+  for (let j = 0; j < columns.length; j += 4) {
+    const [a = samples, b = samples, c = samples, d = samples] = columns.slice(j, j + 4);
+    takeAway(residual, [a, b, c, d], [times(j), times(j + 1), times(j + 2), times(j + 3)]);
+  }
   return residual;
 }
 
-function takeAway(samples: Float64Array, a: Float64Array, timesA: number, b: Float64Array, timesB: number): void {
-  for (let n = 0; n < samples.length; n++) samples[n] = (samples[n] as number) - timesA * (a[n] as number) - timesB * (b[n] as number);
+type Four<T> = readonly [T, T, T, T];
+
+function takeAway(samples: Float64Array, [a, b, c, d]: Four<Float64Array>, [ta, tb, tc, td]: Four<number>): void {
+  for (let n = 0; n < samples.length; n++)
+    samples[n] = (samples[n] as number) - ta * (a[n] as number) - tb * (b[n] as number) - tc * (c[n] as number) - td * (d[n] as number);
 }
 
 /** The ramp is symmetric about 0, so that offset and drift do not mix. */

@@ -47,18 +47,21 @@ function endOfScale(sign: 1 | -1): {
   let held = 0;
   return {
     look: (piece) => {
+      // On names of its own: what others share is fetched and put back at every sample.
+      let [most, now, before] = [greatest, run, held];
       for (let n = 0; n < piece.length; n++) {
         const x = sign * (piece[n] as number);
-        if (x < greatest) {
-          if (run >= PLATEAU) held += run;
-          run = 0;
-        } else if (x === greatest) run++;
+        if (x < most) {
+          if (now >= PLATEAU) before += now;
+          now = 0;
+        } else if (x === most) now++;
         else {
-          greatest = x;
-          run = 1;
-          held = 0;
+          most = x;
+          now = 1;
+          before = 0;
         }
       }
+      [greatest, run, held] = [most, now, before];
     },
     greatest: () => greatest,
     plateaus: () => held + (run >= PLATEAU ? run : 0),
