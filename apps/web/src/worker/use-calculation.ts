@@ -1,5 +1,5 @@
 import type { AnalysedDriveline, Case } from "@halfturn/casefile";
-import { useEffect, useState } from "react";
+import { startTransition, useEffect, useState } from "react";
 import type { Calculation } from "../case-pages/case-page.js";
 import type { OpenCase } from "../device/open-case.js";
 import { FULL_DRAWS, SETTLED_MS } from "./draws.js";
@@ -18,17 +18,22 @@ export function useCalculation(open: OpenCase, document: Case): Calculation {
   const [made, setMade] = useState<Made | null>(null);
   useEffect(() => {
     let wanted = true;
-    const keep = (full: boolean) => (analysed: readonly AnalysedDriveline[]) => {
-      if (wanted) setMade((before) => (before?.of === document && before.full && !full ? before : { of: document, full, analysed }));
+    const keep = (full: boolean, analysed: readonly AnalysedDriveline[]): void => {
+      if (wanted) setMade((before) => (before?.of === document && !full ? before : { of: document, full, analysed }));
     };
-    void quickAnalyses.ask(document).then(keep(false));
-    const settled = setTimeout(() => void analyseFully(document, FULL_DRAWS).then(keep(true)), SETTLED_MS);
+    void quickAnalyses.ask(document).then((analysed) => keep(false, analysed));
+    const settled = setTimeout(async () => {
+      const analysed = await analyseFully(document, FULL_DRAWS);
+      // Narrower intervals wait for a key that is pressed meanwhile.
+      startTransition(() => keep(true, analysed));
+    }, SETTLED_MS);
     return () => {
       wanted = false;
       clearTimeout(settled);
     };
   }, [document]);
   // What was worked out beforehand is drawn together with what it is the answer to.
-  const analysed = (made?.of === document ? null : quickAnalyses.known(document)) ?? made?.analysed ?? null;
-  return { analysed, busy: made?.of !== document || !made.full };
+  const foreseen = made?.of === document ? null : quickAnalyses.known(document);
+  if (foreseen) setMade({ of: document, full: false, analysed: foreseen });
+  return { analysed: foreseen ?? made?.analysed ?? null, busy: made?.of !== document || !made.full };
 }

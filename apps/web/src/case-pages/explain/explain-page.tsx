@@ -1,10 +1,11 @@
 import type { FindingCode } from "@halfturn/engine/findings";
-import { useDeferredValue, useMemo, useState } from "react";
+import { useMemo, useState } from "react";
 import { flushSync } from "react-dom";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
 import { Column } from "../../controls/column.js";
 import { Message } from "../../controls/message.js";
+import { useFollowed } from "../../controls/use-followed.js";
 import { VerdictMark } from "../../controls/verdict-mark.js";
 import type { Settings } from "../../device/settings.js";
 import { useWords } from "../../words/use-words.js";
@@ -70,7 +71,7 @@ const Explained = ({ subject, settings, onAccept }: ExplainedProps) => {
   const trying = isMoved(moves);
   const analysis = useMovedAnalysis(subject, moves);
   // The drawing under the finger goes first; the heavier figures follow as the device can.
-  const followed = useDeferredValue(analysis);
+  const followed = useFollowed(analysis);
   const words = useWords(HEADLINES);
   const { labels, numbers } = catalogue;
   const headline = headlineOf(analysis, { words, numbers, jointName: nameOf });

@@ -1,6 +1,6 @@
 import { analysePoses, type DrivelineAnalysis, type PosesToJudge } from "@halfturn/engine/analysis";
 import { fuseGauging } from "@halfturn/engine/gauging";
-import { useEffect, useMemo, useState } from "react";
+import { startTransition, useEffect, useMemo, useState } from "react";
 import { SETTLED_MS } from "../../../worker/draws.js";
 import { judgeFully } from "../../../worker/worker-client.js";
 import type { Subject } from "../../shared/subject.js";
@@ -24,7 +24,8 @@ export function useMovedAnalysis({ input, analysis: measured }: Pick<Subject, "i
     let wanted = true;
     const judge = () =>
       void judgeFully(moved).then((analysis) => {
-        if (wanted) setRested({ of: moved, analysis });
+        // Narrower intervals wait for a move that is made meanwhile.
+        if (wanted) startTransition(() => setRested({ of: moved, analysis }));
       });
     const settled = setTimeout(judge, SETTLED_MS);
     return () => {
