@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { Button as Pressable } from "react-aria-components";
 import styles from "./button.module.css";
+import { useLatest } from "./use-latest.js";
 
 export interface ButtonProps {
   readonly children: ReactNode;
@@ -13,14 +14,17 @@ export interface ButtonProps {
   readonly label?: string;
 }
 
-export const Button = ({ children, onPress, kind = "plain", size = "normal", type = "button", isDisabled = false, label }: ButtonProps) => (
-  <Pressable
-    className={`${styles.button} ${styles[kind]} ${styles[size]}`}
-    type={type}
-    isDisabled={isDisabled}
-    {...(onPress ? { onPress } : {})}
-    {...(label === undefined ? {} : { "aria-label": label })}
-  >
-    {children}
-  </Pressable>
-);
+export const Button = ({ children, onPress, kind = "plain", size = "normal", type = "button", isDisabled = false, label }: ButtonProps) => {
+  const press = useLatest(() => onPress?.());
+  return (
+    <Pressable
+      className={`${styles.button} ${styles[kind]} ${styles[size]}`}
+      type={type}
+      isDisabled={isDisabled}
+      {...(onPress ? { onPress: press } : {})}
+      {...(label === undefined ? {} : { "aria-label": label })}
+    >
+      {children}
+    </Pressable>
+  );
+};

@@ -1,7 +1,8 @@
-import { memo, useCallback, useLayoutEffect, useRef } from "react";
+import { memo } from "react";
 import { Button as Pressable } from "react-aria-components";
 import styles from "./number-pad.module.css";
 import type { PadKey } from "./pad-text.js";
+import { useLatest } from "./use-latest.js";
 
 export interface NumberPadWords {
   readonly pad: string;
@@ -25,13 +26,7 @@ const DIGITS = ["1", "2", "3", "4", "5", "6", "7", "8", "9"] as const;
 /** Large keys of our own: no sign to mistype, both decimal signs understood, and a glove does not miss them. A keyboard types into the field beside it. */
 export function NumberPad({ onKey, onKeep, ...looks }: NumberPadProps) {
   // What a key does changes with every reading, how it looks does not: the keys ask when they are pressed.
-  const now = useRef({ onKey, onKeep });
-  useLayoutEffect(() => {
-    now.current = { onKey, onKeep };
-  });
-  const key = useCallback((of: PadKey) => now.current.onKey(of), []);
-  const keep = useCallback(() => now.current.onKeep(), []);
-  return <PadKeys {...looks} onKey={key} onKeep={keep} />;
+  return <PadKeys {...looks} onKey={useLatest(onKey)} onKeep={useLatest(onKeep)} />;
 }
 
 const PadKeys = memo(({ words, decimalSign, onKey, onKeep, withFractions = false }: NumberPadProps) => {

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { ToggleButton } from "react-aria-components";
+import { useLatest } from "../../../controls/use-latest.js";
 import styles from "./ends-row.module.css";
 
 export interface EndButton {
@@ -21,27 +22,29 @@ export interface EndsRowProps {
 
 /** The two ends, each on the hand where one sees it, and the reading between them. */
 export function EndsRow({ label, left, right, note, children }: EndsRowProps) {
-  const end = ({ label: name, isChosen, isSure = true, onPress }: EndButton, hand: "left" | "right") => (
-    <ToggleButton
-      className={`${styles.end} ${styles[hand]}`}
-      isSelected={isChosen}
-      data-sure={isSure}
-      onPress={onPress}
-      preventFocusOnPress
-    >
-      <span className={styles.arrow} aria-hidden="true">
-        {hand === "left" ? "◣" : "◢"}
-      </span>
-      <span>{name}</span>
-      {note === null ? null : <span className={styles.note}>{note}</span>}
-    </ToggleButton>
-  );
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset would ask for a legend in sight, and there is no room for one
     <div className={styles.row} role="group" aria-label={label}>
-      {end(left, "left")}
+      <End {...left} hand="left" note={note} />
       {children}
-      {end(right, "right")}
+      <End {...right} hand="right" note={note} />
     </div>
   );
 }
+
+interface EndProps extends EndButton, Pick<EndsRowProps, "note"> {
+  readonly hand: "left" | "right";
+}
+
+const End = ({ label, isChosen, isSure = true, onPress, hand, note }: EndProps) => {
+  const press = useLatest(onPress);
+  return (
+    <ToggleButton className={`${styles.end} ${styles[hand]}`} isSelected={isChosen} data-sure={isSure} onPress={press} preventFocusOnPress>
+      <span className={styles.arrow} aria-hidden="true">
+        {hand === "left" ? "◣" : "◢"}
+      </span>
+      <span>{label}</span>
+      {note === null ? null : <span className={styles.note}>{note}</span>}
+    </ToggleButton>
+  );
+};

@@ -30,7 +30,8 @@ export function Readout({ label, text, onText, onKeep, onHand, placeholder, isWr
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the next place takes the keys, and only that
   useEffect(() => {
-    field.current?.focus({ preventScroll: true });
+    // To focus what has the focus asks for the layout all the same.
+    if (document.activeElement !== field.current) field.current?.focus({ preventScroll: true });
   }, [stepKey]);
 
   const typed = useEffectEvent((event: KeyboardEvent): void => {

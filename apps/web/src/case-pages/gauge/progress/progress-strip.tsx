@@ -1,7 +1,8 @@
 import type { CaseDriveline, CaseGauging } from "@halfturn/casefile";
 import { catalogueOf, type NameOf } from "@halfturn/words";
-import { memo, useCallback, useEffect, useLayoutEffect, useRef } from "react";
+import { memo, useEffect, useRef } from "react";
 import { Button } from "react-aria-components";
+import { useLatest } from "../../../controls/use-latest.js";
 import type { Units } from "../../../device/settings.js";
 import { useLanguage, useWords } from "../../../words/use-words.js";
 import { vehicleEndOf } from "../model/ends.js";
@@ -29,11 +30,7 @@ export function ProgressStrip({ steps, current, gauging, driveline, nameOf, slip
   const words = useWords(gaugeWords);
   const { numbers } = catalogueOf(useLanguage());
   const here = useRef<HTMLLIElement>(null);
-  const now = useRef(onStep);
-  useLayoutEffect(() => {
-    now.current = onStep;
-  });
-  const go = useCallback((step: number) => now.current(step), []);
+  const go = useLatest(onStep);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the current place is brought into sight when it changes
   useEffect(() => {
     const [place, strip] = [here.current, here.current?.parentElement];
