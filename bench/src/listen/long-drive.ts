@@ -1,10 +1,12 @@
-import { closeSync, openSync, readSync, writeSync } from "node:fs";
+import { closeSync, fstatSync, openSync, readFileSync, readSync, writeFileSync, writeSync } from "node:fs";
+import { join } from "node:path";
 import type { AttributionInput } from "@halfturn/engine/attribution";
 import { circumferenceAsGiven, rotatingParts } from "@halfturn/engine/orders";
 import { type SampleReader, shaftAngleFromPulses } from "@halfturn/engine/signal";
 import { simulateRoadTest } from "@halfturn/engine/simulation";
 import type { MetresPerSecond } from "@halfturn/engine/units";
 
+export const MINUTES = 10;
 export const AXES = 3;
 export const RATE = 4096;
 const CIRCUMFERENCE = 2.42;
@@ -24,19 +26,17 @@ const parts = rotatingParts(
   25 as MetresPerSecond,
 );
 
-/** A drive in three files of doubles, one per axis, and the pulses of its propeller shaft. */
-export interface LongDrive {
-  readonly files: readonly string[];
-  readonly samples: number;
-  readonly pulses: Float64Array;
-}
+const axisFile = (directory: string, axis: number): string => join(directory, `axis-${axis}.f64`);
+const pulseFile = (directory: string): string => join(directory, "pulses.f64");
 
-/** Speed goes up and down by a fifth every minute; the propeller shaft shakes once and twice a turn, the wheels once. */
-export function writeLongDrive(directory: string, minutes: number): LongDrive {
-  const files = Array.from({ length: AXES }, (_, axis) => `${directory}/axis-${axis}.f64`);
-  const handles = files.map((file) => openSync(file, "w"));
+/**
+ * Writes a drive as files of doubles: one per axis, and the pulses of its propeller shaft. Speed goes up and down by a fifth every minute; the propeller shaft
+ * shakes once and twice a turn, the wheels once.
+ */
+export function writeLongDrive(directory: string): void {
+  const handles = Array.from({ length: AXES }, (_, axis) => openSync(axisFile(directory, axis), "w"));
   const pulses: number[] = [];
-  for (let minute = 0; minute < minutes; minute++) {
+  for (let minute = 0; minute < MINUTES; minute++) {
     const made = simulateRoadTest({
       seed: minute,
       parts,
@@ -64,12 +64,13 @@ export function writeLongDrive(directory: string, minutes: number): LongDrive {
     for (const pulse of made.value.pulses ?? []) if (pulse < PIECE_SECONDS - 0.02) pulses.push(minute * PIECE_SECONDS + pulse);
   }
   for (const handle of handles) closeSync(handle);
-  return { files, samples: minutes * PIECE_SECONDS * RATE, pulses: Float64Array.from(pulses) };
+  writeFileSync(pulseFile(directory), Float64Array.from(pulses));
 }
 
 /** Reads from a file as it is asked, and holds nothing. */
-function fileReader(file: string, length: number): SampleReader {
+function fileReader(file: string): SampleReader {
   const handle = openSync(file, "r");
+  const length = fstatSync(handle).size / Float64Array.BYTES_PER_ELEMENT;
   return {
     rate: RATE,
     start: 0,
@@ -82,11 +83,16 @@ function fileReader(file: string, length: number): SampleReader {
 }
 
 /** What attribution is given of the drive. */
-export function inputOf({ files, samples, pulses }: LongDrive): AttributionInput {
+export function inputOf(directory: string): AttributionInput {
+  const pulses = new Float64Array(Uint8Array.from(readFileSync(pulseFile(directory))).buffer);
   const counted = shaftAngleFromPulses(pulses, 1);
   if (!counted.ok) throw new Error(counted.code);
   return {
-    channels: files.map((file) => ({ samples: fileReader(file, samples), quantity: "acceleration", fullScale: null })),
+    channels: Array.from({ length: AXES }, (_, axis) => ({
+      samples: fileReader(axisFile(directory, axis)),
+      quantity: "acceleration",
+      fullScale: null,
+    })),
     reference: { angle: counted.value.angle, perWheelTurn: 3.73, looseness: 0 },
     parts,
     filter: null,

@@ -1,31 +1,19 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { type AttributionInput, attributionSteps } from "@halfturn/engine/attribution";
 import { orderMapsSteps, type SignalResult } from "@halfturn/engine/signal";
 import { calibrationKernel } from "../kernel.js";
 import { median } from "../measure.js";
-import { AXES, inputOf, RATE, writeLongDrive } from "./long-drive.js";
+import { AXES, inputOf, MINUTES, RATE } from "./long-drive.js";
 import { type Heard, scipySeconds } from "./scipy-peer.js";
 
 /** Ten minutes of three axes at 4,096 samples per second, to order maps and attribution: our runs per run of SciPy, kernels where SciPy is not there, and memory. */
 const BUDGET = { scipy: 1, kernels: 60, megabytes: 400 };
-const MINUTES = 10;
 const ROUNDS = 3;
 const MAP = { turns: 32, highestOrder: 6, rows: 600 };
 
-const [, , peer = ""] = process.argv;
-const folder = mkdtempSync(join(tmpdir(), "halfturn-listen-"));
-try {
-  process.exitCode = main(folder);
-} finally {
-  rmSync(folder, { recursive: true });
-}
+const [, , folder = "", peer = ""] = process.argv;
+process.exitCode = main(folder);
 
 function main(directory: string): number {
-  const drive = writeLongDrive(directory, MINUTES);
-  writeFileSync(join(directory, "pulses.f64"), drive.pulses);
-  const input = inputOf(drive);
   const times: number[] = [];
   const kernels: number[] = [];
   const heard: Heard[] = [];
@@ -33,13 +21,13 @@ function main(directory: string): number {
     kernels.push(seconds(calibrationKernel));
     times.push(
       seconds(() => {
-        heard[0] = listen(input);
+        heard[0] = listen(inputOf(directory));
       }),
     );
   }
   const [ours, kernel] = [median(times), median(kernels)];
   const megabytes = process.resourceUsage().maxRSS / 1024;
-  const theirs = scipySeconds(peer, directory, input, MAP.turns, MAP.highestOrder, heard[0] as Heard);
+  const theirs = scipySeconds(peer, directory, inputOf(directory), MAP.turns, MAP.highestOrder, heard[0] as Heard);
   const [ratio, budget, yardstick] =
     theirs === null ? [ours / kernel, BUDGET.kernels, "kernels"] : [ours / theirs, BUDGET.scipy, "runs of SciPy"];
   console.log(
