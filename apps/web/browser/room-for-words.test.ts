@@ -1,8 +1,9 @@
 import { beforeAll, expect, test } from "vitest";
 import { clippedTexts, pseudoTranslate } from "./support/check-page.js";
-import { openDevice } from "./support/device.js";
+import { openDevice, PHONE } from "./support/device.js";
 import { pathsOf, show } from "./support/pages.js";
 import { shopAndBrowser } from "./support/shop-and-browser.js";
+import { stillness } from "./support/stillness.js";
 
 const at = shopAndBrowser();
 let id: string;
@@ -48,6 +49,22 @@ test("how far a case has come stands on one line of a narrow phone, on two in lo
     expect(new Set(tops).size).toBeLessThanOrEqual(most);
     await context.close();
   }
+});
+
+test("the step that is open stands whole in the strip of a narrow phone, whichever was open before", async () => {
+  const { page, context } = await openDevice(at.browser, at.shop.address);
+  await show(page, `/cases/${id}/describe`);
+  const strip = page.getByRole("navigation", { name: "Steps" });
+  for (const step of ["Gauge", "Explain", "Correct", "Prove", "Report", "Gauge"]) {
+    await strip.getByRole("link", { name: new RegExp(`^${step}`) }).tap();
+    await expect.poll(() => strip.locator("[aria-current]").textContent()).toContain(step);
+    await stillness(page);
+    const { left, right } = await strip.locator("[aria-current]").evaluate((one) => one.getBoundingClientRect());
+    expect([left >= 0, right <= PHONE.width], step).toEqual([true, true]);
+    // Before the last, what comes next is in sight as well.
+    if (step !== "Report") expect(right, step).toBeLessThan(PHONE.width - 40);
+  }
+  await context.close();
 });
 
 const LONG_MS = 120_000;

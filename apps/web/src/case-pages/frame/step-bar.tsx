@@ -1,5 +1,5 @@
 import { catalogueOf, type Step } from "@halfturn/words";
-import { Link } from "@tanstack/react-router";
+import { Link, useRouter } from "@tanstack/react-router";
 import { memo, useEffect, useRef } from "react";
 import { useLanguage, useWords } from "../../words/use-words.js";
 import { frameWords } from "./frame-words.js";
@@ -27,9 +27,15 @@ export function StepBar({ id, current, steps }: StepBarProps) {
   const words = useWords(frameWords);
   const { labels } = catalogueOf(useLanguage());
   const here = useRef<HTMLLIElement>(null);
+  const router = useRouter();
   useEffect(() => {
-    if (current && here.current) centre(here.current);
-  }, [current]);
+    const centreHere = (): void => {
+      if (current && here.current) centre(here.current);
+    };
+    centreHere();
+    // The router puts every list back to where it was scrolled on the page before, this one too.
+    return router.subscribe("onRendered", centreHere);
+  }, [current, router]);
   return (
     <nav className={styles.bar} aria-label={words.steps}>
       <ol className={styles.steps}>
