@@ -12,12 +12,13 @@ test("waves are the cosines and sines of their angles, in the order asked, wheth
     fc.property(fc.array(fc.tuple(part, fc.integer({ min: 1, max: 8 })), { minLength: 1, maxLength: 12 }), (orders) => {
       const perTurns = orders.map(([base, times]) => base * times);
       const angles = Float64Array.from({ length: 50 }, (_, n) => 5.1 * n);
-      for (const [i, { cosine, sine }] of made(angles, perTurns).entries())
-        for (const [n, angle] of angles.entries()) {
-          const phase = (perTurns[i] as number) * angle;
-          expect(Math.abs((cosine[n] as number) - Math.cos(phase))).toBeLessThan(ROUNDING);
-          expect(Math.abs((sine[n] as number) - Math.sin(phase))).toBeLessThan(ROUNDING);
-        }
+      for (const [i, { cosine, sine }] of made(angles, perTurns).entries()) {
+        const phases = angles.map((angle) => (perTurns[i] as number) * angle);
+        const worst = phases.map((phase, n) =>
+          Math.max(Math.abs((cosine[n] as number) - Math.cos(phase)), Math.abs((sine[n] as number) - Math.sin(phase))),
+        );
+        expect(Math.max(...worst)).toBeLessThan(ROUNDING);
+      }
     }),
     { numRuns: 200 },
   );
