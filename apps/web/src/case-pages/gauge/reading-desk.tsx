@@ -1,4 +1,5 @@
 import type { AnalysedDriveline, Case, CaseGauging, VehicleSide } from "@halfturn/casefile";
+import type { Finding } from "@halfturn/engine/findings";
 import { catalogueOf, namesOf } from "@halfturn/words";
 import { useEffect, useRef, useState } from "react";
 import { Button } from "../../controls/button.js";
@@ -38,6 +39,8 @@ export interface ReadingDeskProps {
   readonly startSide: VehicleSide;
   readonly onSetUp: () => void;
 }
+
+const NO_ADVICE: readonly Finding[] = [];
 
 /** Where readings are taken one by one, and what they say stands beside them. */
 export function ReadingDesk(props: ReadingDeskProps) {
@@ -82,12 +85,11 @@ export function ReadingDesk(props: ReadingDeskProps) {
   ) : null;
   // What nobody had seen comes before what would only make the result surer, and stays there once it is answered.
   const [isSeen] = useState(() => areAllSeen(document, driveline, index));
-  // The angles go first; the questions about the yokes are drawn as the device can.
-  const yokesAreDue = useFollowed(step === null);
-  const yokes =
-    yokesAreDue && step === null ? (
-      <YokesCard document={document} driveline={props.driveline} index={index} part={part} nameOf={nameOf} editGauging={editGauging} />
-    ) : null;
+  // The angles go first; what would make them surer, and the questions about the yokes, are drawn as the device can.
+  const restIsDue = useFollowed(step === null) && step === null;
+  const yokes = restIsDue ? (
+    <YokesCard document={document} driveline={props.driveline} index={index} part={part} nameOf={nameOf} editGauging={editGauging} />
+  ) : null;
   // Whoever has read enough sees the way on without looking for it.
   const isDone = step === null && !slip;
   const next = gauging.stage === "after" ? "prove" : "explain";
@@ -124,7 +126,7 @@ export function ReadingDesk(props: ReadingDeskProps) {
           standing={standing}
           nameOf={nameOf}
           slipped={slipped}
-          advice={adviceOf(analysed, index)}
+          advice={restIsDue ? adviceOf(analysed, index) : NO_ADVICE}
           units={settings.units}
           onSetUp={onSetUp}
         />
