@@ -9,7 +9,7 @@ import { type CaseRow, caseRows } from "./case-rows.js";
 const SETTLED_MS = 250;
 
 /** About as many as a screen shows below the field: these are drawn at once. */
-const FIRST_ROWS = 8;
+const FIRST_ROWS = 6;
 
 const NOTHING: readonly CaseSummary[] = [];
 
