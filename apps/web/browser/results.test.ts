@@ -122,10 +122,13 @@ test("from the explanation over the chosen plan to the proof, and the report tha
   const downloading = page.waitForEvent("download");
   await page.getByRole("button", { name: "Download the PDF" }).click();
   const download = await downloading;
-  expect(download.suggestedFilename()).toBe(`${id}.pdf`);
+  const name = download.suggestedFilename();
+  expect(name).toMatch(/^\p{L}.*\.pdf$/u);
+  // As the case is called, not what it is known by.
+  expect(name).toContain(title.split(/[^\p{L}\p{N}]+/u)[0] ?? "");
   const text = await pdfText(readFileSync(await download.path()));
   for (const said of [title, "Every shaft stands as foretold"]) expect(text).toContain(said.replaceAll(/\s/g, ""));
-  await page.getByText(`${id}.pdf is saved.`).waitFor();
+  await page.getByText(`${name} is saved.`).waitFor();
   expect(device.faults).toEqual([]);
 });
 

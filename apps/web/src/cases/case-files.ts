@@ -38,7 +38,7 @@ export async function saveCaseFile(document: Case): Promise<void> {
   const url = URL.createObjectURL(new Blob([await caseText(document)], { type: "application/json" }));
   const link = window.document.createElement("a");
   link.href = url;
-  link.download = caseFileName(document);
+  link.download = caseFileName(document, "halfturn.json");
   link.click();
   setTimeout(() => URL.revokeObjectURL(url), RELEASE_MS);
 }

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { caseFileName } from "../../cases/case-file-name.js";
 import { Button } from "../../controls/button.js";
 import { Card } from "../../controls/card.js";
 import { Choice } from "../../controls/choice.js";
@@ -38,12 +39,12 @@ export const ReportPage = ({ document, settings }: CasePageProps) => {
     const answer = await pdfOf(document, { language, units: settings.units, paper }, fetch);
     setFetching(false);
     if (answer.is !== "made") return setSaid(words[answer.is]);
-    save(`${document.id}.pdf`, answer.pdf);
+    save(caseFileName(document, "pdf"), answer.pdf);
     if (answer.older) setSaid(words.older);
   };
   const saveCase = async () => {
     const text = await caseText(document);
-    save(`${document.id}.halfturn.json`, new Blob([text], { type: "application/json" }));
+    save(caseFileName(document, "halfturn.json"), new Blob([text], { type: "application/json" }));
   };
   return (
     <Column>
@@ -72,7 +73,7 @@ export const ReportPage = ({ document, settings }: CasePageProps) => {
             </Button>
             <Button
               onPress={() => {
-                if (report) save(`${document.id}.html`, new Blob([report.html], { type: "text/html" }));
+                if (report) save(caseFileName(document, "html"), new Blob([report.html], { type: "text/html" }));
               }}
               isDisabled={!report || !gauged}
             >
