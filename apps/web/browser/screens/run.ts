@@ -25,10 +25,12 @@ async function bringUp(page: Page, text: string): Promise<void> {
 
 const [folder = "docs/screens", wanted = ""] = process.argv.slice(2);
 mkdirSync(folder, { recursive: true });
-const shop = await openShop({ demo: true });
+const common = await openShop({ demo: true });
 const browser = await launch();
 try {
   for (const { name, path, settings, press = [], from } of SHOTS.filter((shot) => shot.name.includes(wanted))) {
+    // What is pressed changes a case: the next picture is of one that nobody touched.
+    const shop = press.length > 0 ? await openShop({ demo: true }) : common;
     const { page, context, faults } = await openDevice(browser, shop.address, settings);
     // Whoever opens the shop for the first time gets its cases within a moment; pictures are taken after that.
     await show(page, "/cases");
@@ -44,8 +46,9 @@ try {
     if (faults.length > 0 || picture.length > MOST_BYTES) process.exitCode = 1;
     console.log([`${name}.webp`, `${Math.round(picture.length / 1000)} kB`, ...faults].join("  "));
     await context.close();
+    if (shop !== common) await shop.remove();
   }
 } finally {
   await browser.close();
-  await shop.remove();
+  await common.remove();
 }
