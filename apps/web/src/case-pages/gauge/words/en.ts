@@ -13,8 +13,8 @@ export const en: GaugeWords = {
   shaftEnd: { "source-end": "source end", "driven-end": "driven end" },
 
   how: "The gauge sits",
-  face: "across a face",
-  edge: "along",
+  face: "Across a face",
+  edge: "Along",
   faceHelp: "Gauge upright on the machined face.",
   edgeHelp: "Gauge along a machined surface.",
   tubeHelp: "Bare metal, clear of welds.",

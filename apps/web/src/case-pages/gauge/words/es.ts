@@ -13,8 +13,8 @@ export const es: GaugeWords = {
   shaftEnd: { "source-end": "extremo de la salida", "driven-end": "extremo conducido" },
 
   how: "El inclinómetro va",
-  face: "sobre una cara",
-  edge: "a lo largo",
+  face: "Sobre una cara",
+  edge: "A lo largo",
   faceHelp: "De pie sobre la cara mecanizada.",
   edgeHelp: "A lo largo de una superficie mecanizada.",
   tubeHelp: "Metal limpio, lejos de soldaduras.",
