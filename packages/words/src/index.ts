@@ -14,6 +14,7 @@ export type { Labels, Step } from "./labels.js";
 export { isLanguage, LANGUAGES, type Language, languageOf } from "./language.js";
 export { type LimitRow, limitRows } from "./limit-rows.js";
 export { limitSourceText } from "./limit-source-text.js";
+export { limitUseText } from "./limit-use-text.js";
 export type { NameOf } from "./name-of.js";
 export { type Numbers, numbersOf } from "./numbers/numbers.js";
 export { type CommonPart, capital, noteText, type OrderWords } from "./order-words.js";

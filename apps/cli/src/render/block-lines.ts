@@ -1,7 +1,7 @@
 import type { BlockJson, PlanJson } from "@halfturn/casefile";
+import { limitUseText } from "@halfturn/words";
 import { listed } from "./basis-lines.js";
 import { type CorrectionView, changesText } from "./correction-view.js";
-import { limitUseText } from "./plan-ranking.js";
 import { wrap } from "./wrap.js";
 
 /** That nothing in stock keeps every limit, what comes nearest, and the limits in its way. */
@@ -17,7 +17,7 @@ export function blockLines({ nearest, blockedBy }: PlanJson, view: CorrectionVie
 
 const blockText = (block: BlockJson, view: CorrectionView): string =>
   block.kind === "limit"
-    ? view.words.correction.blockLimit(...limitUseText(block, view))
+    ? view.words.correction.blockLimit(...limitUseText(block, view.words, view.names))
     : block.changes.length === 0
       ? view.text.reason(block)
       : view.words.correction.blockHard(changesText(block.changes, view), view.text.reason(block));

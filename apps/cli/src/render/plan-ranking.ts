@@ -1,5 +1,5 @@
-import type { ChoiceJson, LimitUseJson, PlanJson } from "@halfturn/casefile";
-import { highestProbabilityText, isOfWhole, probabilityText } from "@halfturn/words";
+import type { ChoiceJson, PlanJson } from "@halfturn/casefile";
+import { highestProbabilityText, limitUseText, probabilityText } from "@halfturn/words";
 import { type CorrectionView, changesText, changeText } from "./correction-view.js";
 import { widthOf } from "./paint.js";
 import { table } from "./table.js";
@@ -39,7 +39,9 @@ export function comparisonLines(
   return [
     view.paint("strong", correction.comparisons),
     ...wrap(`${correction.doingNothing}: ${measureText(doingNothing, view)}`, view.width, "    ", "  "),
-    ...(doingNothing.tightest ? wrap(correction.tightest(...limitUseText(doingNothing.tightest, view)), view.width, "      ", "    ") : []),
+    ...(doingNothing.tightest
+      ? wrap(correction.tightest(...limitUseText(doingNothing.tightest, view.words, view.names)), view.width, "      ", "    ")
+      : []),
     ...line(correction.bestSingle, bestSingleChange, correction.noSingle),
     ...cutToMeasure(optima, bestSingleChange?.margin ?? doingNothing.margin, view),
     ...line(
@@ -84,17 +86,3 @@ const chanceText = ({ probabilityWithin, probabilityOfLimits }: ChoiceJson, { wo
 /** A margin that a hard limit forbids has no number. */
 const marginText = ({ margin }: ChoiceJson, { words: { numbers, labels } }: CorrectionView): string =>
   margin === null ? labels.notKnown : numbers.share(margin);
-
-/** Limit, value, bound and state of a limit use, as the sentences of the catalogue take them. */
-export function limitUseText(use: LimitUseJson, view: CorrectionView): [limit: string, value: string, bound: string, state: string] {
-  const { correction, numbers } = view.words;
-  const part = isOfWhole(use.limit) ? view.names.driveline(use.driveline) : view.names.part(use.of, use.driveline);
-  const value = (deg: number | undefined, acceleration: number | undefined): string =>
-    deg === undefined ? numbers.acceleration(acceleration ?? 0) : numbers.angle(deg);
-  return [
-    correction.limitOf(correction.limits[use.limit], part),
-    value(use.valueDeg, use.valueRadS2),
-    value(use.limitDeg, use.limitRadS2),
-    view.names.state(use.state),
-  ];
-}

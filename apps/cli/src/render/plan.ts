@@ -1,10 +1,11 @@
 import type { CorrectionBasis, PlanChoiceJson, PlanJson, PredictedStateJson } from "@halfturn/casefile";
 import type { Finding } from "@halfturn/engine/findings";
+import { limitUseText } from "@halfturn/words";
 import { basisLines, groundLines, listed, missingLines } from "./basis-lines.js";
 import { beforeAfterLines } from "./before-after.js";
 import { blockLines } from "./block-lines.js";
 import { type CorrectionView, correctionView } from "./correction-view.js";
-import { comparisonLines, limitUseText, rankingLines } from "./plan-ranking.js";
+import { comparisonLines, rankingLines } from "./plan-ranking.js";
 import { stepLines } from "./plan-steps.js";
 import { titleLines } from "./title.js";
 import type { View } from "./view.js";
@@ -68,7 +69,7 @@ function chooseHint({ plans }: PlanJson, shown: number, path: string, { words: {
 
 function detailLines(plan: PlanChoiceJson, number: number, before: readonly PredictedStateJson[], view: CorrectionView): readonly string[] {
   const { correction } = view.words;
-  const tightest = plan.tightest ? wrap(correction.tightest(...limitUseText(plan.tightest, view)), view.width, "  ") : [];
+  const tightest = plan.tightest ? wrap(correction.tightest(...limitUseText(plan.tightest, view.words, view.names)), view.width, "  ") : [];
   return [
     view.paint("strong", `${correction.planNumber(number)}. ${correction.whatToDo}`),
     ...stepLines(plan.instructions, view),

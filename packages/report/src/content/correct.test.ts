@@ -45,7 +45,13 @@ describe("the section Correct", () => {
 
   test("puts every state beside what was before, with values and intervals as recorded", () => {
     const [table] = tablesOf(blocks) as readonly [Table];
-    expect(table.columns.map(({ label }) => label)).toEqual(["Quantity", "Before", "bed empty", "bed loaded", "pulling away"]);
+    expect(table.columns.map(({ label }) => label)).toEqual([
+      "Quantity",
+      "Before",
+      "Foretold: bed empty",
+      "Foretold: bed loaded",
+      "Foretold: pulling away",
+    ]);
     record.predicted.forEach(({ drivelines: [foretold] }, state) => {
       const angles = foretold?.joints.map(({ operatingAngleDeg }) => operatingAngleDeg) ?? [];
       angles.forEach((angle, joint) => {

@@ -67,7 +67,7 @@ function foretoldTables(subject: CorrectionSubject, on: CorrectedDriveline): rea
     columns: [
       { label: words.tables.quantity, align: "start", weight: 1.8 },
       column(words.correct.before),
-      ...states.map((one) => column(one.stateName)),
+      ...states.map((one) => column(foretoldIn(subject, one))),
     ],
     rows: quantities.map((quantity): readonly Cell[] => [
       { text: quantity.label },
@@ -82,6 +82,10 @@ function foretoldTables(subject: CorrectionSubject, on: CorrectedDriveline): rea
   }));
 }
 
+/** "Foretold: as gauged": the name of a state alone would read as a measurement. */
+const foretoldIn = ({ catalogue }: CorrectionSubject, { stateName }: { readonly stateName: string }): string =>
+  `${catalogue.correction.foretold}: ${stateName}`;
+
 /** The slip is measured by nobody's gauge: where it stood when gauged is where it is counted from. */
 function beforeCell(subject: CorrectionSubject, on: CorrectedDriveline, quantity: ReturnType<typeof comparedQuantities>[number]): Cell {
   const estimate = on.before && quantity.ofResult(on.before.analysis);
@@ -92,11 +96,11 @@ function beforeAfterFigure(subject: CorrectionSubject, on: CorrectedDriveline): 
   const shown = on.foretold.find(({ asGauged }) => asGauged) ?? on.foretold[0];
   const after = shown && foretoldPicture(subject, on, shown);
   if (!on.before || !shown || !after) return [];
-  const { words, catalogue, report } = subject;
+  const { words, report } = subject;
   const svg = comparisonView(
     [
       { name: words.correct.before, picture: gaugedPicture(subject, on, on.before) },
-      { name: `${catalogue.correction.foretold}: ${shown.stateName}`, picture: after },
+      { name: foretoldIn(subject, shown), picture: after },
     ],
     reportFigureOptions(report),
   );

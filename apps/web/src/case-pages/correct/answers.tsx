@@ -1,4 +1,5 @@
-import type { Change, PlanResult, RankedChoice } from "@halfturn/engine/correction";
+import { type Change, limitParams, type PlanResult, type RankedChoice } from "@halfturn/engine/correction";
+import { limitUseText } from "@halfturn/words";
 import { Button } from "../../controls/button.js";
 import { Card } from "../../controls/card.js";
 import { Fold } from "../../controls/fold.js";
@@ -10,7 +11,6 @@ import { Chance } from "./chance.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
-import { limitUseText } from "./limit-use-text.js";
 
 export interface AnswersProps {
   readonly result: PlanResult;
@@ -31,7 +31,7 @@ export const Answers = ({ result, view, onTry }: AnswersProps) => {
         <Answer question={words.withoutAxle} choice={bestWithoutAxle} none={correction.none} view={view} onTry={onTry} />
         <div className={styles.answer}>
           <h3>{words.nothing}</h3>
-          {tightest ? <p>{correction.tightest(...limitUseText(tightest, view))}</p> : null}
+          {tightest ? <p>{correction.tightest(...limitUseText(limitParams(tightest), view.catalogue, view.names))}</p> : null}
           <Chance choice={doingNothing} view={view} />
         </div>
       </div>

@@ -1,11 +1,11 @@
-import type { Block, PlanResult } from "@halfturn/engine/correction";
+import { type Block, limitParams, type PlanResult } from "@halfturn/engine/correction";
+import { limitUseText } from "@halfturn/words";
 import styles from "./correct-page.module.css";
 import type { CorrectionView } from "./correction-view.js";
-import { limitUseText } from "./limit-use-text.js";
 
 const textOf = (block: Block, view: CorrectionView): string => {
   const { correction, numbers } = view.catalogue;
-  if (block.kind === "limit") return correction.blockLimit(...limitUseText(block.use, view));
+  if (block.kind === "limit") return correction.blockLimit(...limitUseText(limitParams(block.use), view.catalogue, view.names));
   const why = view.text.reason(block.reason);
   return block.changes.length === 0 ? why : correction.blockHard(numbers.all(view.changes(block.changes)), why);
 };

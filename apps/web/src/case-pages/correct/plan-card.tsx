@@ -1,4 +1,5 @@
-import type { Change, Plan } from "@halfturn/engine/correction";
+import { type Change, limitParams, type Plan } from "@halfturn/engine/correction";
+import { limitUseText } from "@halfturn/words";
 import { Button } from "../../controls/button.js";
 import { Fold } from "../../controls/fold.js";
 import { useWords } from "../../words/use-words.js";
@@ -7,7 +8,6 @@ import { Chance } from "./chance.js";
 import styles from "./correct-page.module.css";
 import { correctWords } from "./correct-words.js";
 import type { CorrectionView } from "./correction-view.js";
-import { limitUseText } from "./limit-use-text.js";
 import { StatesList } from "./states-list.js";
 import { StepsList } from "./steps-list.js";
 
@@ -43,7 +43,7 @@ export const PlanCard = ({ number, plan, view, fresh, onChoose, onTry }: PlanCar
       </div>
       <Fold title={words.whatItDoes}>
         <StatesList states={plan.states} view={view} />
-        {plan.tightest ? <p>{correction.tightest(...limitUseText(plan.tightest, view))}</p> : null}
+        {plan.tightest ? <p>{correction.tightest(...limitUseText(limitParams(plan.tightest), view.catalogue, view.names))}</p> : null}
       </Fold>
       {changes.length === 0 ? null : (
         <Fold title={words.steps}>
