@@ -95,7 +95,7 @@ export const en: GaugeWords = {
   yokes: {
     title: "How do the yokes stand?",
     help: "Look along each section: the yoke at its driven end against the one at its source end.",
-    stands: { "in-line": "In line", "quarter-turn": "A quarter turn apart", other: "Another angle" },
+    stands: { "in-line": "In line", "quarter-turn": "Quarter turn", other: "Another angle" },
     angle: "Driven-end yoke, clockwise seen from the source end",
   },
 

@@ -96,7 +96,7 @@ export const es: GaugeWords = {
   yokes: {
     title: "¿Cómo están las horquillas?",
     help: "Mire a lo largo de cada tramo: la horquilla del extremo conducido respecto a la del extremo de la salida.",
-    stands: { "in-line": "En línea", "quarter-turn": "A un cuarto de vuelta", other: "Otro ángulo" },
+    stands: { "in-line": "En línea", "quarter-turn": "Cuarto de vuelta", other: "Otro ángulo" },
     angle: "Horquilla del extremo conducido, en sentido horario vista desde la salida",
   },
 
