@@ -100,12 +100,9 @@ def work():
 
 
 work()
-times = []
-for _ in range(3):
-    started = time.perf_counter()
-    found = work()
-    times.append(time.perf_counter() - started)
-seconds = sorted(times)[1]
+started = time.perf_counter()
+found = work()
+seconds = time.perf_counter() - started
 amplitudes, uncertainties, *_ = found[2]
 first_order = [float(one[turns].mean()) for one in found[0]]
 print(json.dumps({"seconds": seconds, "firstOrder": first_order, "amplitudes": amplitudes.tolist(), "uncertainties": uncertainties.tolist()}))

@@ -18,59 +18,83 @@ const PLATEAU = 3;
 
 /** Looks at every sample of a channel, once; yields the share done. */
 export function* checkChannel({ samples, fullScale }: RecordedChannel): Generator<number, ChannelCheck> {
-  const [top, bottom] = [endOfScale(1), endOfScale(-1)];
-  const limit = fullScale === null ? Number.POSITIVE_INFINITY : AT_FULL_SCALE * fullScale;
+  const ends = endsOfScale();
   let atLimit = 0;
   for (const { piece, first } of pieces(samples)) {
-    const bad = firstNoNumber(piece);
+    const bad = ends.look(piece);
     if (bad >= 0) return { clipped: 0, clippedShare: 0, bad: first + bad };
-    top.look(piece);
-    bottom.look(piece);
-    if (fullScale !== null) atLimit += countBeyond(piece, limit);
+    if (fullScale !== null) atLimit += countBeyond(piece, AT_FULL_SCALE * fullScale);
     yield first / samples.length;
   }
-  const still = top.greatest() === -bottom.greatest();
-  const clipped = still ? 0 : fullScale === null ? top.plateaus() + bottom.plateaus() : atLimit;
+  const held = fullScale === null ? ends.plateaus() : atLimit;
+  const clipped = ends.still() ? 0 : held;
   return { clipped, clippedShare: clipped / Math.max(1, samples.length), bad: -1 };
 }
 
 // The loops over samples stand apart, since within a generator they would run many times slower.
 
-/** One end of what a channel reaches: its greatest sample, or with sign -1 its least, and how many samples lie there in runs long enough to be a plateau. */
-function endOfScale(sign: 1 | -1): {
-  readonly look: (piece: Float64Array) => void;
-  readonly greatest: () => number;
+interface EndsOfScale {
+  /** Takes samples in; index of the first that is no number, -1 = none. */
+  readonly look: (piece: Float64Array) => number;
+  /** Whether all are the same. */
+  readonly still: () => boolean;
+  /** Samples at the greatest and at the least value, in runs long enough to be a plateau. */
   readonly plateaus: () => number;
-} {
-  let greatest = Number.NEGATIVE_INFINITY;
-  let run = 0;
-  let held = 0;
+}
+
+/** What a channel reaches, and how it stays there. */
+function endsOfScale(): EndsOfScale {
+  const [top, bottom] = [endOfScale(), endOfScale()];
   return {
     look: (piece) => {
-      // On names of its own: what others share is fetched and put back at every sample.
-      let [most, now, before] = [greatest, run, held];
+      let inside = false;
       for (let n = 0; n < piece.length; n++) {
-        const x = sign * (piece[n] as number);
-        if (x < most) {
-          if (now >= PLATEAU) before += now;
-          now = 0;
-        } else if (x === most) now++;
-        else {
-          most = x;
-          now = 1;
-          before = 0;
+        const x = piece[n] as number;
+        // Nearly all samples lie within what was reached, and nothing is to be done about the second in a row that does.
+        if (x < top.value && -x < bottom.value) {
+          if (!inside) {
+            leave(top);
+            leave(bottom);
+          }
+          inside = true;
+          continue;
         }
+        if (!Number.isFinite(x)) return n;
+        inside = false;
+        reach(top, x);
+        reach(bottom, -x);
       }
-      [greatest, run, held] = [most, now, before];
+      return -1;
     },
-    greatest: () => greatest,
-    plateaus: () => held + (run >= PLATEAU ? run : 0),
+    still: () => top.value === -bottom.value,
+    plateaus: () => top.held + bottom.held + (top.run >= PLATEAU ? top.run : 0) + (bottom.run >= PLATEAU ? bottom.run : 0),
   };
 }
 
-function firstNoNumber(piece: Float64Array): number {
-  for (let n = 0; n < piece.length; n++) if (!Number.isFinite(piece[n] as number)) return n;
-  return -1;
+/** The greatest value so far, how many of the last samples are it, and how many were in plateaus that ended. */
+interface EndOfScale {
+  value: number;
+  run: number;
+  held: number;
+}
+
+const endOfScale = (): EndOfScale => ({ value: Number.NEGATIVE_INFINITY, run: 0, held: 0 });
+
+function leave(end: EndOfScale): void {
+  if (end.run >= PLATEAU) end.held += end.run;
+  end.run = 0;
+}
+
+function reach(end: EndOfScale, x: number): void {
+  if (x === end.value) {
+    end.run++;
+    return;
+  }
+  leave(end);
+  if (x < end.value) return;
+  end.value = x;
+  end.run = 1;
+  end.held = 0;
 }
 
 function countBeyond(piece: Float64Array, limit: number): number {

@@ -36,6 +36,16 @@ test("tones that would fold back below a quarter of the new rate are gone", () =
   }
 });
 
+test("a filter told what to pass and where to stop does so", () => {
+  const passing = { pass: 200, stop: 500 };
+  const strongest = (hertz: number): number =>
+    all(decimated(readerOf(tone(hertz, 0.4)), 2, passing)).reduce((most, x) => Math.max(most, Math.abs(x)), 0);
+  for (const hertz of [10, 200]) expect(Math.abs(strongest(hertz) - 1)).toBeLessThan(2 * RIPPLE);
+  expect(strongest(350)).toBeGreaterThan(0.4);
+  for (const hertz of [500, 700, 1024, 1900]) expect(strongest(hertz)).toBeLessThan(RIPPLE);
+  expect(() => decimated(readerOf(tone(1)), 2, { pass: 300, stop: 300 })).toThrow(RangeError);
+});
+
 test("read in pieces it gives the same samples, and a recording shorter than the filter none", () => {
   const fewer = decimated(readerOf(tone(33)), 3);
   const piece = new Float64Array(100);

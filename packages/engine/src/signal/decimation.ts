@@ -3,16 +3,29 @@ import type { SampleReader } from "./sample-reader.js";
 /** Stop band 80 dB down, and a pass band as even: amplitudes stay right to 1 part in 10,000. */
 const ATTENUATION = 80;
 
+/** What a low-pass keeps and what it takes away, Hz; between the two it weakens. */
+export interface Passing {
+  /** Up to here amplitudes and phases are kept. */
+  readonly pass: number;
+  /** From here on nothing is left. The nearer to `pass`, the longer the filter. */
+  readonly stop: number;
+}
+
+/** Of the new rate: what lies beyond three quarters would fold back below a quarter. */
+const quarters = (rate: number): Passing => ({ pass: rate / 4, stop: (3 * rate) / 4 });
+
 /**
- * Fewer samples: every `factor`-th (a whole number from 1) of a low-passed signal. Below a quarter of the new rate amplitudes and phases are kept; what lay above
- * three quarters of it is gone; between the two it is weakened or folds back onto itself, but not below a quarter. As a reader it holds the filter and room for what was last asked.
- * Its first and last samples lie half a filter inside the recording's.
+ * Fewer samples: every `factor`-th (a whole number from 1) of a low-passed signal. Unless told otherwise, amplitudes and phases are kept below a quarter of the new
+ * rate; what lay above three quarters of it is gone; between the two it is weakened or folds back onto itself, but not below a quarter. A factor of 1 leaves the
+ * signal as it is. As a reader it holds the filter and room for what was last asked. Its first and last samples lie half a filter inside the recording's.
  * Source: J. F. Kaiser, "Nonrecursive digital filter design using the I0-sinh window function", Proc. IEEE ISCAS 1974.
  */
-export function decimated(reader: SampleReader, factor: number): SampleReader {
+export function decimated(reader: SampleReader, factor: number, passing: Passing = quarters(reader.rate / factor)): SampleReader {
   if (!(Number.isInteger(factor) && factor >= 1)) throw new RangeError(`a factor is a whole number from 1, got ${factor}`);
+  if (!(passing.stop > passing.pass))
+    throw new RangeError(`a filter stops above what it passes, got ${passing.stop} and ${passing.pass} Hz`);
   if (factor === 1) return reader;
-  const taps = lowPass(factor);
+  const taps = lowPass(passing, reader.rate);
   const half = taps.length - 1;
   const width = 2 * half + 1;
   let room = new Float64Array(0);
@@ -51,12 +64,13 @@ function convolve(taps: Float64Array, raw: Float64Array, factor: number, out: Fl
   }
 }
 
-/** The middle tap of an odd, symmetric filter of sum 1, and those to one side: a sinc that ends at half the new rate, under a Kaiser window whose transition is half the new rate wide. */
-function lowPass(factor: number): Float64Array {
-  const half = Math.ceil(((ATTENUATION - 7.95) / (2.285 * Math.PI)) * factor * 0.5);
+/** The middle tap of an odd, symmetric filter of sum 1, and those to one side: a sinc that ends midway between pass and stop, under a Kaiser window. */
+function lowPass({ pass, stop }: Passing, rate: number): Float64Array {
+  const transition = (2 * Math.PI * (stop - pass)) / rate;
+  const half = Math.ceil((ATTENUATION - 7.95) / (2.285 * transition) / 2);
   const beta = 0.1102 * (ATTENUATION - 8.7);
   const taps = Float64Array.from({ length: half + 1 }, (_, i) => {
-    const x = (Math.PI * i) / factor;
+    const x = (Math.PI * (pass + stop) * i) / rate;
     const sinc = x === 0 ? 1 : Math.sin(x) / x;
     return sinc * bessel(beta * Math.sqrt(1 - (i / half) ** 2));
   });

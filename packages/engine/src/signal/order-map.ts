@@ -1,5 +1,5 @@
 import { splinePlaces } from "./cubic-spline.js";
-import { decimated } from "./decimation.js";
+import { decimated, type Passing } from "./decimation.js";
 import { realFft, transformSize } from "./real-fft.js";
 import type { SampleReader } from "./sample-reader.js";
 import type { ShaftAngle } from "./shaft-angle.js";
@@ -34,8 +34,11 @@ export interface OrderMap {
   readonly meanSquare: Float64Array;
 }
 
-/** Largest factor that leaves eight samples to the period of the highest frequency: the spline is then right to 0.1 %. */
-const SAMPLES_PER_PERIOD = 8;
+/**
+ * Thinned out no further than to so many samples to the period of the highest frequency. A cubic spline then keeps 99.9 % of its amplitude, and of slower ones more:
+ * with w radians between two samples it keeps (sin(w/2) / (w/2))^4 / ((2 + cos w) / 3) (M. Unser, IEEE Signal Process. Mag. 16(6), 22-38, 1999).
+ */
+const SAMPLES_PER_PERIOD = 7;
 /** Samples at either end of a block that the spline's ends may bend. */
 const MARGIN = 12;
 /** No more samples per turn than this, however slow the shaft turns at times. */
@@ -72,11 +75,9 @@ export function* orderMapsSteps(
   if (!(turns > 0 && highestOrder > 0 && overlap >= 0 && overlap < 1)) throw new RangeError("turns and order above zero, overlap below 1");
   const [{ rate } = { rate: 0 }] = full;
   if (!(rate > 0 && Number.isFinite(rate))) return signalFault("signal.bad-rate", "rate", { rate });
-  const { slowest, fastest } = speedEnds(angle);
-  const factor = Math.max(1, Math.floor(rate / (SAMPLES_PER_PERIOD * highestOrder * fastest)));
-  const readers = full.map((reader) => decimated(reader, factor));
+  const { factor, passing, perTurn } = thinningFor(rate, speedEnds(angle), highestOrder);
+  const readers = full.map((reader) => decimated(reader, factor, passing));
   const [first] = readers as [SampleReader, ...SampleReader[]];
-  const perTurn = samplesPerTurn(first.rate, slowest, highestOrder);
   const length = Math.round(turns * perTurn);
   const size = transformSize(length) * fineness;
   const [from, to] = commonRange(first, angle);
@@ -130,7 +131,12 @@ const emptyMap = (rows: number, lines: number, orderSpacing: number): OrderMap =
 });
 
 /** Slowest and fastest, turns per second. */
-function speedEnds(angle: ShaftAngle): { readonly slowest: number; readonly fastest: number } {
+interface SpeedEnds {
+  readonly slowest: number;
+  readonly fastest: number;
+}
+
+function speedEnds(angle: ShaftAngle): SpeedEnds {
   let [slowest, fastest] = [Number.POSITIVE_INFINITY, 0];
   for (let place = 0; place <= 1000; place++) {
     const speed = angle.speedAt(angle.start + ((angle.end - angle.start) * place) / 1000) / (2 * Math.PI);
@@ -140,10 +146,27 @@ function speedEnds(angle: ShaftAngle): { readonly slowest: number; readonly fast
   return { slowest, fastest };
 }
 
-/** So many that what the reader holds (up to three quarters of its rate, folded) does not fold below the highest order where the shaft turns slowest. */
-function samplesPerTurn(rate: number, slowest: number, highestOrder: number): number {
-  const needed = Math.max(rate / 2 / slowest + highestOrder, 2.56 * highestOrder);
-  return Math.min(MOST_PER_TURN, transformSize(needed));
+/** How a recording is thinned out, and how many samples of a turn are then made of it. */
+interface Thinning {
+  readonly factor: number;
+  readonly passing: Passing;
+  readonly perTurn: number;
+}
+
+/**
+ * As few samples per turn as let nothing fold below the highest order where the shaft turns slowest: at a steady speed the filter takes away what would, where that
+ * leaves its transition as wide as what it keeps; else the samples must hold all that is left at the thinned rate.
+ */
+function thinningFor(rate: number, { slowest, fastest }: SpeedEnds, highestOrder: number): Thinning {
+  const pass = highestOrder * fastest;
+  const factor = Math.max(1, Math.floor(rate / (SAMPLES_PER_PERIOD * pass)));
+  const thinned = rate / factor;
+  const enough = factor === 1 ? thinned / 2 : Math.min(thinned / 2, 2 * pass);
+  let perTurn = transformSize(2.56 * highestOrder);
+  const held = (): number => (perTurn - highestOrder) * slowest;
+  while (perTurn < MOST_PER_TURN && held() < enough) perTurn *= 2;
+  const stop = held() < thinned / 2 ? Math.max(held(), 2 * pass) : thinned - pass;
+  return { factor, passing: { pass, stop }, perTurn };
 }
 
 function commonRange(reader: SampleReader, angle: ShaftAngle): readonly [number, number] {
