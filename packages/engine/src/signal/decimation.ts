@@ -17,14 +17,14 @@ const quarters = (rate: number): Passing => ({ pass: rate / 4, stop: (3 * rate) 
 /**
  * Fewer samples: every `factor`-th (a whole number from 1) of a low-passed signal. Unless told otherwise, amplitudes and phases are kept below a quarter of the new
  * rate; what lay above three quarters of it is gone; between the two it is weakened or folds back onto itself, but not below a quarter. A factor of 1 leaves the
- * signal as it is. As a reader it holds the filter and room for what was last asked. Its first and last samples lie half a filter inside the recording's.
+ * signal as it is, whatever is to pass. As a reader it holds the filter and room for what was last asked. Its first and last samples lie half a filter inside the recording's.
  * Source: J. F. Kaiser, "Nonrecursive digital filter design using the I0-sinh window function", Proc. IEEE ISCAS 1974.
  */
 export function decimated(reader: SampleReader, factor: number, passing: Passing = quarters(reader.rate / factor)): SampleReader {
   if (!(Number.isInteger(factor) && factor >= 1)) throw new RangeError(`a factor is a whole number from 1, got ${factor}`);
+  if (factor === 1) return reader;
   if (!(passing.stop > passing.pass))
     throw new RangeError(`a filter stops above what it passes, got ${passing.stop} and ${passing.pass} Hz`);
-  if (factor === 1) return reader;
   const taps = lowPass(passing, reader.rate);
   const half = taps.length - 1;
   const width = 2 * half + 1;

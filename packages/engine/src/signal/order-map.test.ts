@@ -4,16 +4,17 @@ import { readerOf } from "./sample-reader.js";
 import { shaftAngleFromSpeeds } from "./shaft-angle.js";
 import { must, sweptAngle } from "./shaft-angle.test-support.js";
 
-/** 10 to 30 turns a second in 20 s, orders 1 and 3 with amplitudes 2 and 0.5, at 2,048 samples a second. */
+/** 10 to 30 turns a second in 20 s, orders 1 and 3 with amplitudes 2 and 0.5. */
 const angleAt = sweptAngle(10, 1);
-const signal = {
-  samples: Float64Array.from({ length: 20 * 2048 + 1 }, (_, n) => {
-    const angle = angleAt(n / 2048);
+const sampledAt = (rate: number) => ({
+  samples: Float64Array.from({ length: 20 * rate + 1 }, (_, n) => {
+    const angle = angleAt(n / rate);
     return 2 * Math.cos(angle + 0.2) + 0.5 * Math.cos(3 * angle);
   }),
-  rate: 2048,
+  rate,
   start: 0,
-};
+});
+const signal = sampledAt(2048);
 const angle = must(shaftAngleFromSpeeds(Float64Array.of(0, 20), Float64Array.of(20 * Math.PI, 60 * Math.PI)));
 /** What the spline and the filter promise. */
 const EVEN = 2e-3;
@@ -29,6 +30,13 @@ test("each row holds the mean square of every order, wherever the speed is", () 
     expect(Math.abs((map.speeds[row] as number) / angle.speedAt(map.times[row] as number) - 1)).toBeLessThan(0.02);
   }
   expect(map.speeds.every((speed, row) => row === 0 || speed > (map.speeds[row - 1] as number))).toBe(true);
+});
+
+test("orders that pass half the sample rate do not hinder those below it", () => {
+  const map = must(orderMap(readerOf(sampledAt(256)), angle, { turns: 16, highestOrder: 6 }));
+  expect(map.lines).toBe(6 * 16 + 1);
+  for (let row = 0; row < map.times.length; row++)
+    expect(Math.abs((map.meanSquare[row * map.lines + 16] as number) / 2 - 1)).toBeLessThan(EVEN);
 });
 
 test("too many rows are averaged, lines may be drawn closer, and a recording without one block is refused", () => {
