@@ -181,23 +181,6 @@ test("a stop finding holds back verdicts and plans until a person takes it on, a
   expect(faults).toEqual([]);
 });
 
-test("a report that is printed from a phone has figures as wide as paper, and the screen its own again afterwards", async () => {
-  const { id } = await at.shop.add("one-piece");
-  const { page } = await openDevice(at.browser, at.shop.address, { size: PHONE });
-  await page.goto(`/cases/${id}/report`);
-  await page.locator("figure svg").first().waitFor();
-  const widths = (): readonly number[] =>
-    [...document.querySelectorAll<SVGSVGElement>("figure svg")].map((svg) => svg.viewBox.baseVal.width);
-  const onScreen = await page.evaluate(widths);
-  expect(onScreen.filter((width) => width > PHONE.width)).toEqual([]);
-  await page.evaluate(`window.addEventListener("beforeprint", () => { window.printed = (${widths})(); })`);
-  await page.pdf({ format: "A4" });
-  const printed = await page.evaluate<readonly number[]>("window.printed");
-  expect(printed).toHaveLength(onScreen.length);
-  expect(printed.filter((width) => width < 600)).toEqual([]);
-  await expect.poll(() => page.evaluate(widths)).toEqual(onScreen);
-});
-
 test("a gloved thumb tilts a shaft's end on a phone by tenths of a degree, and reads beside it how far", async () => {
   const { id } = await at.shop.add("four-wheel-drive");
   const { page, context } = await openDevice(at.browser, at.shop.address, { size: PHONE });

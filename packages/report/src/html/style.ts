@@ -67,7 +67,7 @@ figure svg{min-width:30rem}
 body{font-size:10.5pt;line-height:1.4}main,footer{max-width:none;padding:0}
 h1,h2,h3,h4{break-after:avoid}h2{margin-top:1.8rem}
 .notice,.findings>li,.steps>li,figure,tr,.writing,.signature,.mark{break-inside:avoid}
-thead{display:table-header-group}.scroll,figure>div{overflow:visible}figure svg{min-width:0}
+caption{break-after:avoid}thead{display:table-header-group}tbody{break-before:avoid}.scroll,figure>div{overflow:visible}figure svg{min-width:0}
 .notice,figure>div{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 table{font-size:9.5pt}p,li{orphans:3;widows:3}
 }

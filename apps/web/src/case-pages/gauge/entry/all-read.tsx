@@ -30,14 +30,17 @@ export function AllRead({ advice, nameOf, onRead, onTape, onZero }: AllReadProps
           <ul className={styles.list}>
             {advice.map((finding) => {
               const { title, says, doNext } = findingText(catalogue, finding, nameOf);
+              const { shaft } = finding.params;
+              // Two shafts may want the same: each says which it is.
+              const of = typeof shaft === "string" ? nameOf(shaft) : null;
               return (
                 <li key={`${finding.code} ${finding.path}`} className={styles.item}>
-                  <h3>{title}</h3>
+                  <h3>{of === null ? title : `${title}: ${of}`}</h3>
                   <p>{says}</p>
                   <p>{doNext}</p>
                   {finding.code === "gauging.heading-not-measured" ? <Button onPress={onTape}>{words.ways.tape}</Button> : null}
-                  {finding.code === "gauging.no-check-reading" && finding.params.extra !== "turn-round" ? (
-                    <Button onPress={() => onRead(String(finding.params.extra))}>{words.readIt}</Button>
+                  {of !== null && finding.code === "gauging.no-check-reading" && finding.params.extra !== "turn-round" ? (
+                    <Button onPress={() => onRead(String(finding.params.extra))}>{words.readAgain(of)}</Button>
                   ) : null}
                   {finding.code === "gauging.zero-not-checked" ? <Button onPress={onZero}>{words.setUp.zeroStart}</Button> : null}
                 </li>

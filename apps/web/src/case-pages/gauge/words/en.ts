@@ -78,7 +78,6 @@ export const en: GaugeWords = {
   allRead: "Every place is read",
   allReadHelp: "Nothing else is needed. What is listed here would make the result surer.",
   onTo: (step) => `Go on to ${step}`,
-  readIt: "Read it",
   whole: "What is left uncancelled",
 
   lateral: "Sideways",

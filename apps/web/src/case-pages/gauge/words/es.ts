@@ -79,7 +79,6 @@ export const es: GaugeWords = {
   allRead: "Todos los lugares leídos",
   allReadHelp: "No hace falta nada más. Lo que sigue haría más seguro el resultado.",
   onTo: (step) => `Seguir a ${step}`,
-  readIt: "Leerlo",
   whole: "Lo que queda sin compensar",
 
   lateral: "Hacia un lado",

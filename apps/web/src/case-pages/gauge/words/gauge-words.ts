@@ -75,7 +75,6 @@ export interface GaugeWords {
   readonly allRead: string;
   readonly allReadHelp: string;
   readonly onTo: (step: string) => string;
-  readonly readIt: string;
   readonly whole: string;
 
   readonly lateral: string;
