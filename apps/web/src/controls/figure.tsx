@@ -2,6 +2,7 @@ import type { FigureOptions, ThemeName } from "@halfturn/figures";
 import { figureLabelsOf } from "@halfturn/figures";
 import { useMemo } from "react";
 import type { Settings } from "../device/settings.js";
+import { Drawing } from "./drawing.js";
 import styles from "./figure.module.css";
 import { useWidth } from "./use-width.js";
 
@@ -24,7 +25,9 @@ export interface FigureProps {
 export const Figure = ({ settings, draw }: FigureProps) => {
   const [ref, width] = useWidth();
   const svg = useMemo(() => (width === 0 ? "" : draw(figureOptions(settings, width))), [draw, settings, width]);
-  // The figures are made here from numbers and escaped names; they carry no script, no style and no address.
-  // biome-ignore lint/security/noDangerouslySetInnerHtml: see above
-  return <div ref={ref} className={styles.figure} dangerouslySetInnerHTML={{ __html: svg }} />;
+  return (
+    <div ref={ref} className={styles.figure}>
+      <Drawing svg={svg} />
+    </div>
+  );
 };

@@ -8,13 +8,18 @@ const allowedInXml = (sign: string): boolean => {
   return (code >= 0x20 || sign === "\t" || sign === "\n" || sign === "\r") && !half && code !== 0xfffe && code !== 0xffff;
 };
 
+/** What stays as it is, as nearly every text of a figure does. */
+const PLAIN = /^(?!.* {2})[\w .,:;#%()/°+-]*$/;
+
 /** Text as XML content or attribute value; whatever a user typed stays text. */
-export const escapeText = (text: string): string =>
-  [...text]
+export function escapeText(text: string): string {
+  if (PLAIN.test(text)) return text;
+  return [...text]
     .map((sign) => (allowedInXml(sign) ? sign : "\ufffd"))
     .join("")
     .replace(/\s+/g, " ")
     .replace(/[&<>"']/g, (sign) => ENTITIES[sign] as string);
+}
 
 /** A coordinate in hundredths of a pixel: finer than anyone sees, and the same on every machine. */
 export function coordinate(value: number): string {

@@ -1,5 +1,6 @@
 import { figureLabelsOf, type MovableView, movableView } from "@halfturn/figures";
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from "react";
+import { Drawing } from "../../../controls/drawing.js";
 import { figureOptions } from "../../../controls/figure.js";
 import { useWidth } from "../../../controls/use-width.js";
 import type { Settings } from "../../../device/settings.js";
@@ -82,8 +83,7 @@ export const DragStage = ({ subject, moved, moves, onMove, settings }: DragStage
       <div ref={ref} className={styles.frame}>
         {view ? (
           <>
-            {/* biome-ignore lint/security/noDangerouslySetInnerHtml: made here from numbers and escaped names */}
-            <div className={styles.drawing} dangerouslySetInnerHTML={{ __html: view.svg }} />
+            <Drawing svg={view.svg} />
             {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot lie over a drawing */}
             <svg
               className={styles.handles}

@@ -1,5 +1,6 @@
 import type { Block, FindingList, Notice, Steps } from "@halfturn/report/browser";
 import type { ReactNode } from "react";
+import { Drawing } from "../../../controls/drawing.js";
 import styles from "./block-view.module.css";
 import { MARKS } from "./marks.js";
 import { TableView } from "./table-view.js";
@@ -49,8 +50,9 @@ export const BlockView = ({ block, level }: BlockViewProps) => {
     case "figure":
       return (
         <figure className={styles.figure}>
-          {/* biome-ignore lint/security/noDangerouslySetInnerHtml: made in the worker from numbers and escaped names */}
-          <div className={styles.sheet} dangerouslySetInnerHTML={{ __html: block.svg }} />
+          <div className={styles.sheet}>
+            <Drawing svg={block.svg} />
+          </div>
           <figcaption>{block.caption}</figcaption>
         </figure>
       );
