@@ -1,4 +1,4 @@
-import { evaluateQuantities, magnitudeOf, quantityIndex } from "@halfturn/engine/analysis";
+import { magnitudeOf, quantitiesOf, quantityIndex } from "@halfturn/engine/analysis";
 import {
   benchSigns,
   orderAmplitude,
@@ -19,7 +19,7 @@ export const chainThreeJoints: Benchmark = {
   prepare: () => {
     const n = threeJoints.joints.length;
     const { count, whole } = quantityIndex(n);
-    const signs = benchSigns(threeJoints);
+    const evaluate = quantitiesOf(threeJoints, benchSigns(threeJoints));
     const out = new Float64Array(2 * count);
     return () => {
       let sum = 0;
@@ -28,7 +28,7 @@ export const chainThreeJoints: Benchmark = {
           inclination: degreesToRadians(inclination + chain * 1e-4),
           heading: degreesToRadians(s * 0.3 + chain * 1e-5),
         }));
-        evaluateQuantities(threeJoints, signs, poses, out);
+        evaluate(poses, out);
         for (let place = 0; place < count; place++) {
           const uneven = unevennessOfAngle(magnitudeOf(n, place, out) as Radians);
           sum += peakAccelerationCoefficient(uneven);

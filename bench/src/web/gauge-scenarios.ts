@@ -24,17 +24,18 @@ export const gaugeScenarios: readonly Scenario[] = [
       const readout = page.getByLabel("Reading in degrees");
       const digit = await pressing(page, page.getByRole("button", { name: "5", exact: true }));
       const remove = await pressing(page, page.getByRole("button", { name: "Back", exact: true }));
-      return repeated(page, typing, (k) => pressToPaint(page, [readout], "click", k % 4 < 2 ? digit : remove));
+      return repeated(stage, typing, (k) => pressToPaint(page, [readout], "click", k % 4 < 2 ? digit : remove));
     },
   },
   {
     name: "Gauge: a reading is kept",
     watched: [{ name: "the row of places" }, { name: "the angles" }],
     times: async (stage) => {
-      const { page } = stage;
+      const { page, measure } = stage;
       const times: (readonly number[])[] = [];
       for (let gauging = 0; times.length < PRESSES; gauging++) {
         await startGauging(stage, `kept-${gauging}`);
+        await measure();
         for (const [place, reading] of READINGS.entries()) {
           await page.keyboard.type(reading);
           if (place === 0) await page.keyboard.press("ArrowRight");

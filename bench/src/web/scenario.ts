@@ -14,6 +14,8 @@ export interface Stage {
   readonly example: string;
   /** Gives a case to the server. */
   readonly put: (document: Case) => Promise<void>;
+  /** Measures the machine, between presses. */
+  readonly measure: () => Promise<void>;
 }
 
 export interface Scenario {
@@ -24,6 +26,8 @@ export interface Scenario {
 }
 
 export const PRESSES = 40;
+/** From one measuring of the machine to the next. */
+const PRESSES_BETWEEN = 4;
 /** Until the thorough answer to the press before is in, so that what changes next is the answer to the next press. */
 export const SETTLED_MS = 700;
 /** Slower than fast typing and faster than slow typing: an answer to an earlier letter may fall into any of them. */
@@ -33,9 +37,14 @@ export const settled = (): number => SETTLED_MS;
 export const typing = (k: number): number => TYPING_MS[k % TYPING_MS.length] ?? SETTLED_MS;
 
 /** A press for each number, with a pause before each. */
-export async function repeated(page: Page, pause: (k: number) => number, once: (k: number) => Promise<readonly number[]>) {
+export async function repeated({ page, measure }: Stage, pause: (k: number) => number, once: (k: number) => Promise<readonly number[]>) {
   const times: (readonly number[])[] = [];
   for (let k = 0; k < PRESSES; k++) {
+    if (k % PRESSES_BETWEEN === 0) {
+      // What the last press left to do must not be taken for the machine.
+      await page.waitForTimeout(SETTLED_MS);
+      await measure();
+    }
     await page.waitForTimeout(pause(k));
     times.push(await once(k));
   }

@@ -31,7 +31,8 @@ const copied = (page: Page): Promise<void> =>
 export const searchScenario: Scenario = {
   name: `Cases: a letter sought among ${CASES}`,
   watched: [{ name: "the field" }, { name: "the list" }],
-  times: async ({ page, example }) => {
+  times: async (stage) => {
+    const { page, example } = stage;
     await page.goto(`/cases/${example}/describe`);
     await page.getByLabel("In one line").waitFor();
     await page.waitForTimeout(2 * SETTLED_MS);
@@ -41,7 +42,7 @@ export const searchScenario: Scenario = {
     await page.getByText("Zebra 0", { exact: true }).waitFor();
     await page.waitForTimeout(3 * SETTLED_MS);
     await field.focus();
-    return repeated(page, typing, (k) =>
+    return repeated(stage, typing, (k) =>
       pressToPaint(page, [field, page.locator("main ul").first()], "keydown", () => page.keyboard.press(k % 2 === 0 ? "z" : "Backspace")),
     );
   },

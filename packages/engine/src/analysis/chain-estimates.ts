@@ -4,7 +4,7 @@ import type { Interval } from "../uncertainty/index.js";
 import { uniformDeviates } from "../uncertainty/index.js";
 import { degreesToRadians } from "../units/index.js";
 import { boundedInterval, regionIncludesZero } from "./bounded-interval.js";
-import { evaluateQuantities, magnitudeOf, quantityIndex } from "./chain-quantities.js";
+import { magnitudeOf, quantitiesOf, quantityIndex } from "./chain-quantities.js";
 import type { Estimate } from "./estimate.js";
 import { bestPoses, poseDraws } from "./pose-draws.js";
 import { simulateChain } from "./simulate-chain.js";
@@ -49,11 +49,12 @@ export function chainEstimates(
   const poses = bestPoses(model);
   const signs = benchSigns(driveline);
   const planar = nearlyPlanar(poses);
+  const evaluate = quantitiesOf(driveline, signs);
   const uniform = uniformDeviates(options.seed);
-  const sample = simulateChain(driveline, signs, poseDraws(model, uniform, "all"), options.draws);
-  const measured = simulateChain(driveline, signs, poseDraws(model, uniform, "measured"), Math.min(options.draws, CORRECTION_DRAWS));
+  const sample = simulateChain(n, evaluate, poseDraws(model, uniform, "all"), options.draws);
+  const measured = simulateChain(n, evaluate, poseDraws(model, uniform, "measured"), Math.min(options.draws, CORRECTION_DRAWS));
   const vectors = new Float64Array(2 * index.count);
-  evaluateQuantities(driveline, signs, poses, vectors);
+  evaluate(poses, vectors);
 
   const cache = new Map<number, AngleEstimate>();
   const at = (place: number): AngleEstimate => {

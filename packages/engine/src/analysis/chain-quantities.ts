@@ -1,5 +1,14 @@
 import type { ShaftPose } from "../geometry/index.js";
-import { type ArmMap, benchSum, chainState, type Driveline, equivalentAngle, wholeChain } from "../kinematics/index.js";
+import {
+  type ArmMap,
+  benchSum,
+  chainState,
+  type Driveline,
+  equivalentAngle,
+  type JointState,
+  sectionTurns,
+  wholeChain,
+} from "../kinematics/index.js";
 
 /**
  * Every quantity of a chain that is bounded by zero, as the plane vector it is the length of, so that its uncertainty can be carried through zero.
@@ -35,32 +44,31 @@ function writeMotion(out: Float64Array, place: number, { pRe, pIm, qRe, qIm }: A
   out[2 * place + 1] = (qIm * pRe - qRe * pIm) / size;
 }
 
-/**
- * Writes the vectors of all quantities at the given poses into `out` (length 2 x count: x0, y0, x1, y1, ...).
- * signs: the bench rule's, or null where it does not apply (the bench place is then 0).
- */
-export function evaluateQuantities(
-  driveline: Driveline,
-  signs: readonly number[] | null,
-  poses: readonly ShaftPose[],
-  out: Float64Array,
-): void {
+/** Writes the vectors of all quantities at the given poses into `out` (length 2 x count: x0, y0, x1, y1, ...). */
+export type EvaluateQuantities = (poses: readonly ShaftPose[], out: Float64Array) => void;
+
+/** What writes the quantities of one chain, for many poses. signs: the bench rule's, or null where it does not apply (the bench place is then 0). */
+export function quantitiesOf(driveline: Driveline, signs: readonly number[] | null): EvaluateQuantities {
   const n = driveline.joints.length;
   const index = quantityIndex(n);
-  const state = chainState(driveline, poses);
-  for (let k = 0; k < n; k++) {
-    const joint = state.joints[k];
-    out[2 * k] = joint?.alongU ?? 0;
-    out[2 * k + 1] = joint?.alongV ?? 0;
-  }
-  for (let section = 0; section < n - 1; section++) {
-    writeMotion(out, index.drive(section), state.fromSource[section] as ArmMap);
-    writeMotion(out, index.coast(section), state.toDriven[section + 1] as ArmMap);
-  }
-  writeMotion(out, index.whole, wholeChain(state));
-  const angles = signs ? state.joints.map(({ alongU, alongV }) => Math.sqrt(alongU * alongU + alongV * alongV)) : [];
-  out[2 * index.bench] = signs ? benchSum(signs, angles) : 0;
-  out[2 * index.bench + 1] = 0;
+  const turns = sectionTurns(driveline);
+  const angles = new Array<number>(n).fill(0);
+  return (poses, out) => {
+    const state = chainState(driveline, poses, turns);
+    for (let k = 0; k < n; k++) {
+      const { alongU, alongV } = state.joints[k] as JointState;
+      out[2 * k] = alongU;
+      out[2 * k + 1] = alongV;
+      angles[k] = Math.sqrt(alongU * alongU + alongV * alongV);
+    }
+    for (let section = 0; section < n - 1; section++) {
+      writeMotion(out, index.drive(section), state.fromSource[section] as ArmMap);
+      writeMotion(out, index.coast(section), state.toDriven[section + 1] as ArmMap);
+    }
+    writeMotion(out, index.whole, wholeChain(state));
+    out[2 * index.bench] = signs ? benchSum(signs, angles) : 0;
+    out[2 * index.bench + 1] = 0;
+  };
 }
 
 /**

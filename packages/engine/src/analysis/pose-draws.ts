@@ -21,13 +21,15 @@ interface Influence {
 function influences(model: PoseModel, origins: "all" | "measured"): readonly Influence[] {
   return model.sources.flatMap((source, k) => {
     if (source.u === 0 || (origins === "measured" && source.origin === "assumed")) return [];
-    const moved = model.shafts.flatMap((_, s) => [
-      { place: 2 * s, by: (model.inclinationBy[s]?.[k] ?? 0) * source.u },
-      { place: 2 * s + 1, by: (model.headingBy[s]?.[k] ?? 0) * source.u },
-    ]);
-    const felt = moved.filter(({ by }) => by !== 0);
-    if (felt.length === 0) return [];
-    return [{ normal: source.shape === "normal", places: felt.map(({ place }) => place), byU: felt.map(({ by }) => by) }];
+    const places: number[] = [];
+    const byU: number[] = [];
+    for (let place = 0; place < 2 * model.shafts.length; place++) {
+      const by = (place % 2 === 0 ? model.inclinationBy : model.headingBy)[Math.floor(place / 2)]?.[k] ?? 0;
+      if (by === 0) continue;
+      places.push(place);
+      byU.push(by * source.u);
+    }
+    return places.length === 0 ? [] : [{ normal: source.shape === "normal", places, byU }];
   });
 }
 
@@ -43,21 +45,27 @@ export function poseDraws(model: PoseModel, uniform: Deviates, origins: "all" | 
   const drawn = new Float64Array(best.length);
   return () => {
     drawn.set(best);
-    for (const source of sources) {
-      const deviate = source.normal ? normal() : RECTANGULAR_HALF_WIDTH * (2 * uniform() - 1);
-      for (let j = 0; j < source.places.length; j++) {
-        drawn[source.places[j] as number] = (drawn[source.places[j] as number] as number) + (source.byU[j] as number) * deviate;
+    for (let k = 0; k < sources.length; k++) {
+      const { normal: bell, places, byU } = sources[k] as Influence;
+      const deviate = bell ? normal() : RECTANGULAR_HALF_WIDTH * (2 * uniform() - 1);
+      for (let j = 0; j < places.length; j++) {
+        const place = places[j] as number;
+        drawn[place] = (drawn[place] as number) + (byU[j] as number) * deviate;
       }
     }
     return drawn;
   };
 }
 
-/** The poses in a buffer of draws. */
-export function posesFrom(drawn: Float64Array): readonly ShaftPose[] {
-  const poses = new Array<ShaftPose>(drawn.length / 2);
-  for (let s = 0; s < poses.length; s++) {
-    poses[s] = { inclination: drawn[2 * s] as Radians, heading: drawn[2 * s + 1] as Radians };
-  }
-  return poses;
+/** Reads the poses of so many shafts out of a buffer of draws: into the same objects each time. */
+export function poseReader(shafts: number): (drawn: Float64Array) => readonly ShaftPose[] {
+  const poses = Array.from({ length: shafts }, () => ({ inclination: 0 as Radians, heading: 0 as Radians }));
+  return (drawn) => {
+    for (let s = 0; s < shafts; s++) {
+      const pose = poses[s] as { -readonly [Key in keyof ShaftPose]: ShaftPose[Key] };
+      pose.inclination = drawn[2 * s] as Radians;
+      pose.heading = drawn[2 * s + 1] as Radians;
+    }
+    return poses;
+  };
 }

@@ -14,9 +14,7 @@ export function poseEstimates(model: PoseModel, options: { readonly draws: numbe
   const columns = Array.from({ length: 2 * model.shafts.length }, () => new Float64Array(draws));
   for (let draw = 0; draw < draws; draw++) {
     const drawn = next();
-    columns.forEach((column, place) => {
-      column[draw] = drawn[place] as number;
-    });
+    for (let place = 0; place < drawn.length; place++) (columns[place] as Float64Array)[draw] = drawn[place] as number;
   }
   const estimate = (place: number, value: number, by: readonly number[]): Estimate => {
     const { low, high } = symmetricInterval(columns[place] as Float64Array);

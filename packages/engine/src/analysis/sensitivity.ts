@@ -1,7 +1,7 @@
 import type { PoseModel } from "../gauging/index.js";
 import type { Driveline } from "../kinematics/index.js";
 import type { Radians } from "../units/index.js";
-import { evaluateQuantities, quantityIndex } from "./chain-quantities.js";
+import { quantitiesOf, quantityIndex } from "./chain-quantities.js";
 import type { Sensitivity } from "./driveline-analysis.js";
 import { bestPoses } from "./pose-draws.js";
 
@@ -11,6 +11,7 @@ import { bestPoses } from "./pose-draws.js";
  */
 export function sensitivityOf(driveline: Driveline, model: PoseModel, place: number): readonly Sensitivity[] {
   const { count } = quantityIndex(driveline.joints.length);
+  const evaluate = quantitiesOf(driveline, null);
   const best = bestPoses(model);
   const up = new Float64Array(2 * count);
   const down = new Float64Array(2 * count);
@@ -21,8 +22,8 @@ export function sensitivityOf(driveline: Driveline, model: PoseModel, place: num
         inclination: (pose.inclination + sign * u * (model.inclinationBy[s]?.[k] ?? 0)) as Radians,
         heading: (pose.heading + sign * u * (model.headingBy[s]?.[k] ?? 0)) as Radians,
       }));
-    evaluateQuantities(driveline, null, moved(1), up);
-    evaluateQuantities(driveline, null, moved(-1), down);
+    evaluate(moved(1), up);
+    evaluate(moved(-1), down);
     const dx = ((up[2 * place] as number) - (down[2 * place] as number)) / 2;
     const dy = ((up[2 * place + 1] as number) - (down[2 * place + 1] as number)) / 2;
     const key = `${path} ${of}`;

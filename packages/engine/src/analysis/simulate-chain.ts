@@ -1,6 +1,5 @@
-import type { Driveline } from "../kinematics/index.js";
-import { evaluateQuantities, magnitudeOf, quantityIndex } from "./chain-quantities.js";
-import { posesFrom } from "./pose-draws.js";
+import { type EvaluateQuantities, magnitudeOf, quantityIndex } from "./chain-quantities.js";
+import { poseReader } from "./pose-draws.js";
 
 /** A covariance to half a percent is all that asking for zero in its ellipse needs. */
 const COVARIANCE_DRAWS = 50_000;
@@ -19,17 +18,17 @@ export interface ChainSample {
   readonly covariances: readonly PlaneCovariance[];
 }
 
-/** Evaluates all quantities of the chain for `draws` drawn poses (JCGM 101:2008, 7). */
-export function simulateChain(driveline: Driveline, signs: readonly number[] | null, next: () => Float64Array, draws: number): ChainSample {
-  const n = driveline.joints.length;
+/** Evaluates all quantities of a chain of n joints for `draws` drawn poses (JCGM 101:2008, 7). */
+export function simulateChain(n: number, evaluate: EvaluateQuantities, next: () => Float64Array, draws: number): ChainSample {
   const { count } = quantityIndex(n);
+  const posesFrom = poseReader(n + 1);
   const out = new Float64Array(2 * count);
   const first = new Float64Array(2 * count);
   const sums = new Float64Array(5 * count);
   const magnitudes = Array.from({ length: count }, () => new Float64Array(draws));
   const counted = Math.min(draws, COVARIANCE_DRAWS);
   for (let draw = 0; draw < draws; draw++) {
-    evaluateQuantities(driveline, signs, posesFrom(next()), out);
+    evaluate(posesFrom(next()), out);
     if (draw === 0) first.set(out);
     for (let place = 0; place < count; place++) {
       (magnitudes[place] as Float64Array)[draw] = magnitudeOf(n, place, out);

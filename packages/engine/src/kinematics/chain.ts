@@ -24,15 +24,14 @@ function jointState(joint: Joint, a: ShaftPose, b: ShaftPose): JointState {
   }
 }
 
-/**
- * The whole chain at the given poses (n + 1 of them, power order, chain frame).
- * An unknown phasing is taken as 0 here; `motionScope` says which results it makes meaningless.
- */
-export function chainState(driveline: Driveline, poses: readonly ShaftPose[]): ChainState {
+/** The turn from the yoke at the source end of each section to the one at its driven end. An unknown phasing is taken as 0; `motionScope` says which results it makes meaningless. */
+export const sectionTurns = ({ sections }: Driveline): readonly ArmMap[] => sections.map(({ phasing }) => rotationMap(phasing ?? 0));
+
+/** The whole chain at the given poses (n + 1 of them, power order, chain frame). turns: those of its sections, where many poses share them. */
+export function chainState(driveline: Driveline, poses: readonly ShaftPose[], turns = sectionTurns(driveline)): ChainState {
   const n = driveline.joints.length;
   if (poses.length !== n + 1) throw new RangeError(`a chain of ${n} joints has ${n + 1} shafts, not ${poses.length}`);
   const joints = driveline.joints.map((joint, k) => jointState(joint, poses[k] as ShaftPose, poses[k + 1] as ShaftPose));
-  const turns = driveline.sections.map((section) => rotationMap(section.phasing ?? 0));
 
   const fromSource: ArmMap[] = [(joints[0] as JointState).map];
   for (let k = 1; k < n; k++) {
