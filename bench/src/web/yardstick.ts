@@ -3,7 +3,7 @@ import { calibrationKernel, STEPS } from "../kernel.js";
 
 /** Of the kernel, what takes 50 ms where the whole of it takes 80 on the slowed main thread: as much as a press may take. */
 const ALLOWED_STEPS = 0.625 * STEPS;
-/** At each place of measuring, so that among some thirty in all 95 of 100 can be told. */
+/** At each place of measuring. */
 const RUNS = 3;
 /** In which the browser makes fast code of it. */
 const WARM_UP = 2;

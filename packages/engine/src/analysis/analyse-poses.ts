@@ -82,5 +82,14 @@ export function analysePoses(input: PosesToJudge): DrivelineAnalysis {
         ...cancellationFindings(cancellation, sensitivity, path),
         ...motionFindings(described, limits, sharesAt, path),
       ];
-  return { drivelineId: driveline.id, shafts: poseEstimates(model, input), joints, cancellation, motion, sensitivity, withheld, findings };
+  return {
+    drivelineId: driveline.id,
+    shafts: poseEstimates(model, chain.poses),
+    joints,
+    cancellation,
+    motion,
+    sensitivity,
+    withheld,
+    findings,
+  };
 }

@@ -6,7 +6,7 @@ import { degreesToRadians } from "../units/index.js";
 import { boundedInterval, regionIncludesZero } from "./bounded-interval.js";
 import { magnitudeOf, quantitiesOf, quantityIndex } from "./chain-quantities.js";
 import type { Estimate } from "./estimate.js";
-import { bestPoses, poseDraws } from "./pose-draws.js";
+import { bestPoses, keptDraws, poseDraws } from "./pose-draws.js";
 import { simulateChain } from "./simulate-chain.js";
 
 /** The measuring errors alone only set a correction of an interval's ends, which needs no more draws than this. */
@@ -22,13 +22,15 @@ export interface AngleEstimate {
   readonly draws: Float64Array;
 }
 
-/** All zero-bounded quantities of a driveline, in radians; null where the readings or the phasings do not tell, motions also where a joint may stand near a right angle. */
+/** All zero-bounded quantities of a driveline and the draws behind them, in radians; null where the readings or the phasings do not tell, motions also where a joint may stand near a right angle. */
 export interface ChainEstimates {
   readonly joints: readonly (AngleEstimate | null)[];
   readonly drive: readonly (AngleEstimate | null)[];
   readonly coast: readonly (AngleEstimate | null)[];
   readonly whole: AngleEstimate | null;
   readonly bench: AngleEstimate | null;
+  /** Draws of the inclination and the heading of each shaft in turn, radians. */
+  readonly poses: readonly Float64Array[];
 }
 
 /** Which joint disturbs the motion over joints [from, to], if it is one cross joint alone: the motion is then that joint's and shares its estimate. */
@@ -51,7 +53,8 @@ export function chainEstimates(
   const planar = nearlyPlanar(poses);
   const evaluate = quantitiesOf(driveline, signs);
   const uniform = uniformDeviates(options.seed);
-  const sample = simulateChain(n, evaluate, poseDraws(model, uniform, "all"), options.draws);
+  const { next, columns } = keptDraws(poseDraws(model, uniform, "all"), n + 1, options.draws);
+  const sample = simulateChain(n, evaluate, next, options.draws);
   const measured = simulateChain(n, evaluate, poseDraws(model, uniform, "measured"), Math.min(options.draws, CORRECTION_DRAWS));
   const vectors = new Float64Array(2 * index.count);
   evaluate(poses, vectors);
@@ -88,6 +91,7 @@ export function chainEstimates(
     coast: driveline.sections.map((_, s) => motion(index.coast(s), s + 1, n - 1, scope.coast[s] === true)),
     whole: motion(index.whole, 0, n - 1, scope.whole),
     bench: signs && planar && allKnown ? at(index.bench) : null,
+    poses: columns,
   };
 }
 

@@ -69,3 +69,26 @@ export function poseReader(shafts: number): (drawn: Float64Array) => readonly Sh
     return poses;
   };
 }
+
+/** The law of poses is linear and its shapes are simple: more draws would not move an end of an interval by a hundredth of u. */
+const KEPT_DRAWS = 50_000;
+
+/** The same draws, and each number of them kept in a column of its own, in the order of the buffer; of very many the first. */
+export function keptDraws(
+  next: () => Float64Array,
+  shafts: number,
+  draws: number,
+): { next: () => Float64Array; columns: readonly Float64Array[] } {
+  const kept = Math.min(draws, KEPT_DRAWS);
+  const columns = Array.from({ length: 2 * shafts }, () => new Float64Array(kept));
+  let draw = 0;
+  return {
+    columns,
+    next: () => {
+      const drawn = next();
+      if (draw < kept) for (let place = 0; place < drawn.length; place++) (columns[place] as Float64Array)[draw] = drawn[place] as number;
+      draw++;
+      return drawn;
+    },
+  };
+}

@@ -96,7 +96,9 @@ export function ReadingDesk(props: ReadingDeskProps) {
   const top = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the next place, and what does not fit, come into sight
   useEffect(() => {
-    top.current?.closest("main")?.scrollTo(0, 0);
+    const page = top.current?.closest("main");
+    // To scroll costs a slow device some milliseconds, even where nothing moves.
+    if (page && page.scrollTop !== 0) page.scrollTo(0, 0);
   }, [step?.key, slip?.key]);
 
   return (
