@@ -33,7 +33,7 @@ export const CaseRowItem = memo(({ row, onMore }: CaseRowItemProps) => {
   const open = STEPS.filter((step) => !progress[step]).map((step) => words[step]);
   const marks = [...(waiting ? [words.waiting] : []), ...(conflicts > 0 ? [words.toChoose] : [])];
   return (
-    <li className={styles.row}>
+    <>
       <Link to="/cases/$id/$step" params={{ id, step: "describe" }} className={styles.case ?? ""}>
         <strong className={styles.title}>{title}</strong>
         {vehicle === null ? null : <span className={styles.vehicle}>{vehicle}</span>}
@@ -63,6 +63,6 @@ export const CaseRowItem = memo(({ row, onMore }: CaseRowItemProps) => {
       <Button kind="quiet" label={words.more(title)} onPress={() => onMore(row)}>
         <Icon name="more" />
       </Button>
-    </li>
+    </>
   );
 });

@@ -2,7 +2,7 @@ import { newCase } from "@halfturn/casefile";
 import type { CaseSummary } from "@halfturn/exchange";
 import { expect, test } from "vitest";
 import { type DeviceCase, firstRecord } from "../device/device-case.js";
-import { caseRows } from "./case-rows.js";
+import { caseRows, drawnRows } from "./case-rows.js";
 
 const kept = (id: string, title: string, label?: string): DeviceCase => {
   const document = newCase({ id, title, layout: "one-piece", createdAt: "2026-02-03T08:00:00Z" });
@@ -44,4 +44,20 @@ test("what is put away stands in its own list", () => {
   expect(caseRows([away], [], { words: "", putAway: true })).toHaveLength(1);
   // The server may not know yet: it is not listed twice.
   expect(rows([away], "", [held("a", "2026-02-05T08:00:00Z")])).toEqual([]);
+});
+
+test("the first rows and those that stand already are drawn at once; what is no longer sought stays in its place, to be taken out later", () => {
+  const cases = ["a", "b", "c", "d", "e", "f", "g", "h", "i"].map((id) => kept(id, id < "d" ? "Van" : "Lorry"));
+  const all = caseRows(cases, [], { words: "", putAway: false });
+  const vans = caseRows(cases, [], { words: "van", putAway: false });
+  const drawn = (wanted: typeof all, standing: typeof all) =>
+    drawnRows(wanted, standing)
+      .map(({ row, isLeft }) => (isLeft ? `(${row.id})` : row.id))
+      .join(" ");
+  expect(drawn(all, [])).toBe("a b c d e f");
+  expect(drawn(all, all)).toBe("a b c d e f g h i");
+  expect(drawn(all, all.slice(6))).toBe("a b c d e f g h i");
+  expect(drawn(vans, all)).toBe("a b c (d) (e) (f) (g) (h) (i)");
+  expect(drawn(vans, vans)).toBe("a b c");
+  expect(drawn([], vans)).toBe("(a) (b) (c)");
 });

@@ -83,5 +83,28 @@ export function caseRows(
   const known = new Set(kept.map(({ id }) => id));
   const here = kept.filter((record) => (record.putAway === 1) === putAway && isSought(record, sought)).map(rowOf);
   const elsewhere = held.filter(({ id }) => !known.has(id)).map(summaryRow);
-  return [...here, ...elsewhere].sort((a, b) => (a.changedAt < b.changedAt ? 1 : a.changedAt > b.changedAt ? -1 : 0));
+  return [...here, ...elsewhere].sort(newestFirst);
+}
+
+/** Of the same moment by their names, so that no row moves without need. */
+const newestFirst = (a: CaseRow, b: CaseRow): number => compared(b.changedAt, a.changedAt) || compared(a.id, b.id);
+const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** A row in the list as it is drawn at first. */
+export interface DrawnRow {
+  readonly row: CaseRow;
+  /** It stands there from before, and goes as the device can. */
+  readonly isLeft: boolean;
+}
+
+/** About as many as a screen shows below the field: these are drawn at once. */
+const FIRST_ROWS = 6;
+
+/** Of the rows that are wanted, the first and those that stand there already; where those go that are not wanted, they are left for now, since to take many out takes long. */
+export function drawnRows(wanted: readonly CaseRow[], standing: readonly CaseRow[]): readonly DrawnRow[] {
+  const isStanding = new Set(standing.map(({ id }) => id));
+  const isWanted = new Set(wanted.map(({ id }) => id));
+  const drawn = wanted.filter(({ id }, k) => k < FIRST_ROWS || isStanding.has(id));
+  const left = standing.filter(({ id }) => !isWanted.has(id));
+  return [...drawn, ...left].sort(newestFirst).map((row) => ({ row, isLeft: !isWanted.has(row.id) }));
 }

@@ -91,8 +91,10 @@ export function CasesPage() {
 
 const CaseList = ({ rows, onMore }: { readonly rows: readonly CaseRow[]; readonly onMore: (row: CaseRow) => void }) => (
   <ul className={styles.list}>
-    {useDrawnRows(rows).map((row) => (
-      <CaseRowItem key={row.id} row={row} onMore={onMore} />
+    {useDrawnRows(rows).map(({ row, isLeft }) => (
+      <li key={row.id} className={styles.row} hidden={isLeft}>
+        <CaseRowItem row={row} onMore={onMore} />
+      </li>
     ))}
   </ul>
 );

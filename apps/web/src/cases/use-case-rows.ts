@@ -3,13 +3,10 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from "react";
 import { useFollowed } from "../controls/use-followed.js";
 import { server, shelf, sync } from "../device/device.js";
 import type { DeviceCase } from "../device/device-case.js";
-import { type CaseRow, caseRows } from "./case-rows.js";
+import { type CaseRow, caseRows, type DrawnRow, drawnRows } from "./case-rows.js";
 
 /** The server is asked when the typing rests. */
 const SETTLED_MS = 250;
-
-/** About as many as a screen shows below the field: these are drawn at once. */
-const FIRST_ROWS = 6;
 
 const NOTHING: readonly CaseSummary[] = [];
 
@@ -44,11 +41,8 @@ export function useCaseRows(words: string, putAway: boolean): readonly CaseRow[]
   return useMemo(() => kept && caseRows(kept, held, { words, putAway }), [kept, held, words, putAway]);
 }
 
-/** The rows that are drawn now: the first, and those that stand there already; the others follow as the device can. */
-export function useDrawnRows(rows: readonly CaseRow[]): readonly CaseRow[] {
+/** The rows that are drawn now; the others follow, or go, as the device can. */
+export function useDrawnRows(rows: readonly CaseRow[]): readonly DrawnRow[] {
   const followed = useFollowed(rows);
-  return useMemo(() => {
-    const standing = new Set(followed.map(({ id }) => id));
-    return rows.filter(({ id }, k) => k < FIRST_ROWS || standing.has(id));
-  }, [rows, followed]);
+  return useMemo(() => drawnRows(rows, followed), [rows, followed]);
 }
