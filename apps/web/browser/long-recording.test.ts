@@ -52,6 +52,12 @@ async function open(page: Page): Promise<void> {
 const listenedTo = async (page: Page): Promise<readonly string[]> =>
   (await privateFiles(page)).filter((path) => path.startsWith("listening/"));
 
+/** Folders that some tab has at work. */
+const held = (page: Page): Promise<number> =>
+  page.evaluate(
+    async () => (await navigator.locks.query()).held?.filter(({ name }) => name?.startsWith("halfturn-listening-")).length ?? 0,
+  );
+
 /** What the page says of the part once it was listened to, and every amplitude beside it. */
 async function heard(page: Page): Promise<string> {
   await page.getByText("channel_2 as tachometer").click();
@@ -111,7 +117,9 @@ test("what a tab left that was closed over its work is swept at the next start",
   const atWork = await privateFiles(other);
   expect(atWork.length).toBeGreaterThan(0);
   await page.close();
+  // The worker of a closed tab dies a moment later; until then its folder is at work.
+  await expect.poll(() => held(other), { timeout: 10_000 }).toBe(0);
   expect(await privateFiles(other)).toEqual(atWork);
   await other.reload();
-  await expect.poll(() => privateFiles(other), { timeout: 5000 }).toEqual([]);
+  await expect.poll(() => privateFiles(other), { timeout: 10_000 }).toEqual([]);
 });

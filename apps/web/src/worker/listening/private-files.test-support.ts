@@ -32,7 +32,15 @@ export class PrivateFiles implements SpoolDevice {
 
   /** As when a tab is killed: nothing is held any more, and what it wrote stays. */
   kill(): void {
+    this.letGoOfLocks();
+    this.letGoOfFiles();
+  }
+
+  letGoOfLocks(): void {
     this.#held.clear();
+  }
+
+  letGoOfFiles(): void {
     for (const file of this.#files.values()) file.isOpen = false;
   }
 

@@ -114,3 +114,13 @@ test("what a killed tab left is swept at the next start, and what another tab wo
   expect(leftIn(files)).toEqual([]);
   await sweepSpools({});
 });
+
+test("files that the browser lets go of later than of the lock are swept all the same", async () => {
+  const files = new PrivateFiles();
+  await listened(files);
+  files.letGoOfLocks();
+  const sweeping = sweepSpools(files);
+  setTimeout(() => files.letGoOfFiles(), 50);
+  await sweeping;
+  expect(leftIn(files)).toEqual([]);
+});
