@@ -18,24 +18,43 @@ export async function pressToPaint(
   const elements = await Promise.all(shown.map((locator) => locator.elementHandle()));
   const watched = await page.evaluateHandle(
     ({ elements, event, longest }) => {
-      const readOf = (element: Element | null) => (): string => {
-        if (element instanceof HTMLInputElement) return element.value;
-        return (element?.querySelector("svg") ? element.innerHTML : element?.textContent) ?? "";
-      };
-      const reads = elements.map((element) => readOf(element as Element | null));
-      const before = reads.map((read) => read());
+      // Told of what changes: to read a list of a hundred rows twice would cost the frame that is timed.
+      const changes = elements.map((element) => {
+        if (element instanceof HTMLInputElement) {
+          const before = element.value;
+          return { isThere: () => element.value !== before, forget: () => undefined, stop: () => undefined };
+        }
+        if (!(element instanceof Element)) throw new Error("what is watched is not there");
+        let isThere = false;
+        const observer = new MutationObserver(() => {
+          isThere = true;
+        });
+        observer.observe(element, {
+          subtree: true,
+          childList: true,
+          characterData: true,
+          attributes: element.querySelector("svg") !== null,
+        });
+        const forget = (): void => {
+          observer.takeRecords();
+          isThere = false;
+        };
+        return { isThere: () => isThere, forget, stop: () => observer.disconnect() };
+      });
       const painted = new Promise<readonly number[]>((resolve, reject) => {
         const times: number[] = [];
         setTimeout(() => reject(new Error(`nothing changed within ${longest} ms of a ${event}`)), longest);
         const pressed = ({ timeStamp }: Event): void => {
+          for (const { forget } of changes) forget();
           const look = (): void => {
-            const changed = reads.flatMap((read, k) => (times[k] === undefined && read() !== before[k] ? [k] : []));
+            const changed = changes.flatMap(({ isThere }, k) => (times[k] === undefined && isThere() ? [k] : []));
             // A task that is asked for inside a frame runs once the frame has been drawn.
             const { port1, port2 } = new MessageChannel();
             port1.onmessage = () => {
               for (const k of changed) times[k] = performance.now() - timeStamp;
-              if (reads.every((_, k) => times[k] !== undefined)) resolve(times);
-              else requestAnimationFrame(look);
+              if (changes.some((_, k) => times[k] === undefined)) return void requestAnimationFrame(look);
+              for (const { stop } of changes) stop();
+              resolve(times);
             };
             port2.postMessage(null);
           };
