@@ -119,6 +119,44 @@ test("an angle of phasing that passes through a right angle is typed to its end"
   await kept(async () => (await at.shop.read(id)).drivelines[0]?.sections[0]?.phasingDeg).toBe(90.5);
 });
 
+test("a vehicle is built otherwise than its case was begun", async () => {
+  const { page, faults } = await openDevice(at.browser, at.shop.address, { size: PHONE });
+  await page.goto("/cases/new");
+  await page.getByRole("button", { name: "One-piece" }).click();
+  await page.waitForURL("**/describe");
+  const begun = new URL(page.url()).pathname.split("/")[2] ?? "";
+  const drivelines = async () =>
+    (await at.shop.read(begun)).drivelines.map(({ id: name, sections, joints }) => [
+      name,
+      sections.length,
+      joints.map((joint) => joint.id).join(),
+    ]);
+  const put = await opened(page, "Driveline rear", "How it is put together");
+  await put.getByText("In three pieces").click();
+  await kept(drivelines).toEqual([["rear", 3, "J1,J2,J3,J4"]]);
+  await card(page, "Driveline rear").getByRole("heading", { name: "Section middle" }).waitFor();
+
+  await page.getByRole("button", { name: "Add a driveline to the front axle" }).click();
+  await kept(drivelines).toEqual([
+    ["rear", 3, "J1,J2,J3,J4"],
+    ["front", 1, "J1,J2"],
+  ]);
+  const front = await opened(page, "Driveline front", "How it is put together");
+  await front.getByRole("button", { name: "Take out Driveline front" }).click();
+  await kept(drivelines).toEqual([["rear", 3, "J1,J2,J3,J4"]]);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await card(page, "Driveline front").waitFor();
+  expect(faults).toEqual([]);
+});
+
+test("a shaft whose parts are named by readings stays as it is, and says why", async () => {
+  const { page } = await openDevice(at.browser, at.shop.address, { size: PHONE });
+  await page.goto(`/cases/${plain}/describe`);
+  const put = await opened(page, "Driveline rear", "How it is put together");
+  await put.getByText("In three pieces. Readings, adjusters or corrections name its parts").waitFor();
+  expect(await put.getByRole("radio").count()).toBe(0);
+});
+
 const openAll = (page: Page) =>
   page.evaluate(() => {
     for (const details of document.querySelectorAll("main details")) details.setAttribute("open", "");

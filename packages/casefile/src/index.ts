@@ -4,7 +4,7 @@ export * from "./convert/index.js";
 export * from "./correction/index.js";
 export * from "./examples.js";
 export { caseJsonSchemaText } from "./json-schema.js";
-export * from "./new-case.js";
+export * from "./layout/index.js";
 export * from "./problems/index.js";
 export { progressOf } from "./progress/progress-of.js";
 export * from "./recording/record-heard.js";

@@ -1,7 +1,7 @@
 import { degreesToRadians } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
 import { exampleCase } from "../example-cases.test-support.js";
-import { newCase } from "../new-case.js";
+import { newCase } from "../layout/new-case.js";
 import type { Case } from "../schema/case.js";
 import { toDriveline } from "./to-driveline.js";
 

@@ -1,7 +1,7 @@
 import { DEFAULT_LIMITS } from "@halfturn/engine/limits";
 import { degreesToRadians } from "@halfturn/engine/units";
 import { expect, test } from "vitest";
-import { newCase } from "../new-case.js";
+import { newCase } from "../layout/new-case.js";
 import type { Case, CaseLimits } from "../schema/case.js";
 import { limits as limitsSchema } from "../schema/limits.js";
 import { toLimits } from "./to-limits.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { exampleCase, exampleNames } from "../example-cases.test-support.js";
-import { LAYOUTS, newCase } from "../new-case.js";
+import { LAYOUTS, newCase } from "../layout/new-case.js";
 import { restore } from "../restore/restore.js";
 import type { Case } from "../schema/case.js";
 import { serialise } from "./serialise.js";

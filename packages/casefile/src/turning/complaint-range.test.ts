@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { newCase } from "../new-case.js";
+import { newCase } from "../layout/new-case.js";
 import { complaintRange } from "./complaint-range.js";
 
 const document = newCase({ id: "road", title: "Road", layout: "one-piece", createdAt: "2026-05-04T07:30:00Z" });

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { toDriveline } from "./convert/to-driveline.js";
+import { toDriveline } from "../convert/to-driveline.js";
+import { restore } from "../restore/restore.js";
+import { serialise } from "../serialise/serialise.js";
 import { LAYOUTS, newCase } from "./new-case.js";
-import { restore } from "./restore/restore.js";
-import { serialise } from "./serialise/serialise.js";
 
 test("a new case of any layout is a case, and claims nothing as measured", () => {
   fc.assert(
