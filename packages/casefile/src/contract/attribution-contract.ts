@@ -34,7 +34,7 @@ export interface AttributionJson {
   readonly bandHz: number;
   /** The channel of the amplitudes: the one in which orders explain most. */
   readonly channel: string;
-  /** Share by which the logged speed was corrected; null where pulses gave it. */
+  /** Share by which the speed, logged or followed, was corrected; null where pulses gave it. */
   readonly speedCorrection: number | null;
   readonly contributions: readonly ContributionJson[];
   readonly unexplainedShare: number;

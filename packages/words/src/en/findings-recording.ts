@@ -65,7 +65,7 @@ export const recordingFindings = {
   "recording.speed-followed": {
     title: "The speed was followed in the vibration itself",
     says: (of) =>
-      `No column tells the speed, so a line in the vibration was followed, as if it were ${of.order("part", "order")}, within ${of.bareRoadSpeed("fromKmh")} to ${of.roadSpeed("toKmh")}. That it is that order was assumed and is not shown by it.`,
+      `No column tells the speed, so a line in the vibration was followed, as if it were ${of.order("part", "order")}, within ${of.bareRoadSpeed("fromKmh")} to ${of.roadSpeed("toKmh")}. That it is that order was assumed and is not shown by it; where the drive was slower or faster, what was followed is something else.`,
     doNext: () => "Log the road speed, or mount a tachometer, and record once more before anything is taken apart.",
   },
 } satisfies Partial<FindingCatalogue>;

@@ -55,7 +55,7 @@ export const vibrationFindings = {
   "attribution.speed-corrected": {
     title: "Speed set right by the vibration",
     says: (of) =>
-      `The orders lie ${of.signedShare("correctionShare")} from where the logged speed and the tyre put them, and were taken to lie there.`,
+      `The orders lie ${of.signedShare("correctionShare")} from where the speed and the tyre put them, and were taken to lie there.`,
     doNext: () => "Measure the rolling circumference if the difference is more than wear and pressure explain.",
   },
   "attribution.speed-steady": {

@@ -36,7 +36,7 @@ export const listening: Listening = {
   measured: (channels, speed, gear) => `Channels: ${channels}. Speed from ${speed}${gear === null ? "" : `, gear ${gear}`}.`,
   amplitudesIn: (channel) => `Amplitudes are of ${channel}, half peak to peak.`,
   turned: (turns, band) => `The wheel made ${turns} turns; shares are of the vibration up to ${band}\u00a0Hz.`,
-  speedCorrected: (share) => `The logged speed was set right by ${share}, so that the orders lie where they were heard.`,
+  speedCorrected: (share) => `The speed was set right by ${share}, so that the orders lie where they were heard.`,
   with: (orders) => `together with ${orders}`,
   unseen: "What this recording cannot show",
   unseenOrder: (order, from, to) => `${order}: ${from} to ${to}\u00a0Hz`,

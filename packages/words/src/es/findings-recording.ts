@@ -64,7 +64,7 @@ export const recordingFindings = {
   "recording.speed-followed": {
     title: "La velocidad se siguió en la propia vibración",
     says: (of) =>
-      `Ninguna columna da la velocidad, así que se siguió una línea de la vibración como si fuera ${of.order("part", "order")}, entre ${of.bareRoadSpeed("fromKmh")} y ${of.roadSpeed("toKmh")}. Que sea ese orden se supuso y no queda demostrado con ello.`,
+      `Ninguna columna da la velocidad, así que se siguió una línea de la vibración como si fuera ${of.order("part", "order")}, entre ${of.bareRoadSpeed("fromKmh")} y ${of.roadSpeed("toKmh")}. Que sea ese orden se supuso y no queda demostrado con ello; donde se fue más despacio o más deprisa, lo que se siguió es otra cosa.`,
     doNext: () => "Registre la velocidad de marcha, o monte un tacómetro, y grabe otra vez antes de desmontar nada.",
   },
 } satisfies Partial<FindingCatalogue>;

@@ -54,7 +54,7 @@ export const vibrationFindings = {
   "attribution.speed-corrected": {
     title: "Velocidad corregida por la vibración",
     says: (of) =>
-      `Los órdenes están a ${of.signedShare("correctionShare")} de donde los ponen la velocidad grabada y el neumático, y ahí se tomaron.`,
+      `Los órdenes están a ${of.signedShare("correctionShare")} de donde los ponen la velocidad y el neumático, y ahí se tomaron.`,
     doNext: () => "Mida la circunferencia de rodadura si la diferencia es mayor de lo que explican desgaste y presión.",
   },
   "attribution.speed-steady": {

@@ -36,7 +36,7 @@ export const listening: Listening = {
   measured: (channels, speed, gear) => `Canales: ${channels}. Velocidad de ${speed}${gear === null ? "" : `, marcha ${gear}`}.`,
   amplitudesIn: (channel) => `Las amplitudes son de ${channel}, la mitad de pico a pico.`,
   turned: (turns, band) => `La rueda dio ${turns} vueltas; las partes son de la vibración hasta ${band}\u00a0Hz.`,
-  speedCorrected: (share) => `La velocidad grabada se corrigió en ${share}, para que los órdenes queden donde se oyeron.`,
+  speedCorrected: (share) => `La velocidad se corrigió en ${share}, para que los órdenes queden donde se oyeron.`,
   with: (orders) => `junto con ${orders}`,
   unseen: "Lo que esta grabación no puede mostrar",
   unseenOrder: (order, from, to) => `${order}: ${from} a ${to}\u00a0Hz`,
