@@ -10,7 +10,6 @@ const PARAMS: RecordingFaultParams = {
   "recording.no-samples": {},
   "recording.no-time": { columns: "ab-1" },
   "recording.no-column-names": {},
-  "recording.duplicate-column": { column: "ab-1" },
   "recording.columns-differ": { line: 7, got: 3, expected: 4 },
   "recording.not-a-number": { line: 7, column: "ab-1", found: "ab-1" },
   "recording.line-too-long": { line: 7, limit: 1024 },

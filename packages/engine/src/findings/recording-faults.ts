@@ -15,7 +15,6 @@ export interface RecordingFaultParams {
   readonly "recording.no-time": { readonly columns: string };
   /** No line names the columns. */
   readonly "recording.no-column-names": Readonly<Record<string, never>>;
-  readonly "recording.duplicate-column": { readonly column: string };
   readonly "recording.columns-differ": { readonly line: number; readonly got: number; readonly expected: number };
   readonly "recording.not-a-number": { readonly line: number; readonly column: string; readonly found: string };
   readonly "recording.line-too-long": { readonly line: number; readonly limit: number };
@@ -46,7 +45,6 @@ export const RECORDING_FAULT_CODES = [
   "recording.no-samples",
   "recording.no-time",
   "recording.no-column-names",
-  "recording.duplicate-column",
   "recording.columns-differ",
   "recording.not-a-number",
   "recording.line-too-long",

@@ -12,15 +12,17 @@ export interface ColumnName {
 
 /** "Accel Z (m/s^2)", "Accel Z [g]". */
 const BRACKETED = /^(.*?)\s*[([]([^()[\]]+)[)\]]$/;
-const TIME = /^(?:.*[_ ])?(?:time|timestamp|datetime|t|zeit|uhrzeit|tiempo|hora)$/i;
+const TIME = /^(?:.*[_ /-])?(?:time|timestamp|datetime|t|elapsed|zeit|uhrzeit|zeitstempel|tiempo|hora)$/i;
+/** `seconds_elapsed`: the unit comes first. */
+const ELAPSED = /^(.+)[_ ]elapsed$/i;
 const TACHO = /^tacho(?:meter)?(?:_|$)/i;
 const PER_SECOND: RecordingUnit = { quantity: "velocity", factor: 1 };
 
-/** Takes `accel_z_ms2`, `time_s`, `speed_kmh`, `tacho_PART` or "Accel Z (g)" apart. A unit that is not known stays in the name. */
+/** Takes `accel_z_ms2`, `time_s`, `speed_kmh`, `tacho_PART` or "Accel Z (g)" apart. A unit that is not known stays in the name; one that stands alone is a time's. */
 export function columnName(heading: string): ColumnName {
   const id = heading.trim();
   if (TACHO.test(id)) return { id, name: id, unit: null, quantity: "pulses", factor: 1 };
-  const split = bracketed(id) ?? suffixed(id);
+  const split = bracketed(id) ?? suffixed(id) ?? bareTime(ELAPSED.exec(id)?.[1] ?? id);
   if (split !== null) return { id, ...split };
   if (TIME.test(id)) return { id, name: id, unit: null, quantity: "time", factor: 1 };
   return { id, name: id, unit: null, quantity: "unknown", factor: 1 };
@@ -31,6 +33,12 @@ type Split = Omit<ColumnName, "id">;
 function bracketed(id: string): Split | null {
   const [, name = "", unit = ""] = BRACKETED.exec(id) ?? [];
   return unit === "" ? null : splitOf(name.trim(), unit.trim());
+}
+
+/** A column that is called by a unit of time and nothing else, such as "ms". A minute is more often a minimum. */
+function bareTime(unit: string): Split | null {
+  const time = recordingUnit(unit);
+  return time?.quantity === "time" && !/^min$/i.test(unit) ? { name: "time", unit, ...time } : null;
 }
 
 /** The longest ending that is a unit: of `speed_km_h` it is km_h. */

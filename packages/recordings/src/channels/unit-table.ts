@@ -26,8 +26,13 @@ const [INCH, FOOT, MILE] = [0.0254, 0.3048, 1609.344];
 const UNITS: Readonly<Record<string, RecordingUnit>> = {
   s: { quantity: "time", factor: 1 },
   sec: { quantity: "time", factor: 1 },
+  secs: { quantity: "time", factor: 1 },
+  second: { quantity: "time", factor: 1 },
   seconds: { quantity: "time", factor: 1 },
   ms: { quantity: "time", factor: 1e-3 },
+  msec: { quantity: "time", factor: 1e-3 },
+  millis: { quantity: "time", factor: 1e-3 },
+  milliseconds: { quantity: "time", factor: 1e-3 },
   us: { quantity: "time", factor: 1e-6 },
   µs: { quantity: "time", factor: 1e-6 },
   ns: { quantity: "time", factor: 1e-9 },

@@ -1,7 +1,8 @@
 import { type ByteSource, readUpTo } from "../bytes/byte-source.js";
 import { decodeText } from "../bytes/decode-text.js";
-import { type ColumnName, columnName, unitFor } from "../channels/column-name.js";
+import { type ColumnName, unitFor } from "../channels/column-name.js";
 import { type RecordingResult, recordingFault, recordingValue } from "../recording-result.js";
+import { columnsOf } from "./columns-of.js";
 import { type Dialect, isRow, sniffDialect } from "./dialect.js";
 import { splitLine } from "./split-line.js";
 
@@ -56,12 +57,7 @@ function headOf(headings: readonly string[], dialect: Dialect, row: Line): Recor
     return recordingFault("recording.too-many", `line ${row.number}`, { of: "channels", limit: MOST_COLUMNS });
   // A separator at the end of every line makes a column that nobody meant.
   const named = headings.slice(0, headings.findLastIndex((heading) => heading !== "") + 1);
-  const columns = named.map((heading, index) => columnName(heading === "" ? `column_${index + 1}` : heading));
-  const seen = new Set<string>();
-  for (const { id, quantity } of columns) {
-    if (seen.has(id) && quantity !== "time") return recordingFault("recording.duplicate-column", `column ${id}`, { column: id });
-    seen.add(id);
-  }
+  const columns = columnsOf(named, splitLine(row.text, dialect.separator), dialect.mark);
   return recordingValue({ dialect, columns, dataOffset: row.offset, dataLine: row.number });
 }
 

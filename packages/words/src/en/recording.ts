@@ -29,7 +29,6 @@ export const recording: RecordingWords = {
       `no column is a time (there are: ${columns}); name the column of times with its unit, such as time_s or time_ms`,
     "recording.no-column-names": () =>
       "no line above the numbers names the columns; add one, such as time_s,accel_z_ms2,speed_kmh, with as many names as columns",
-    "recording.duplicate-column": ({ column }) => `two columns are named "${column}"; give each a name of its own`,
     "recording.columns-differ": ({ got, expected }, n) =>
       `this line has ${n.plain(got, 0)} cells, the names above it are ${n.plain(expected, 0)}; correct or remove the line`,
     "recording.not-a-number": ({ column, found }) =>

@@ -20,7 +20,7 @@ export const vibration: VibrationWords = {
     "order-tracking.no-whole-turns": () =>
       "Signal and speed do not share one whole block of turns: look whether their clocks agree, or record longer.",
     "attribution.no-orders": ({ limit }, n) =>
-      `The recording shows nothing above ${n.plain(Number(limit), 0)}\u00a0Hz, where every order of this vehicle lies: record with a faster sensor, or drive slower.`,
+      `The recording shows nothing above ${n.plain(Number(limit), 0)}\u00a0Hz, where every order of this vehicle lies: record with a faster sensor, or drive slower. If it was recorded faster than that, its times are not in seconds: name their column with its unit, such as time_ms.`,
     "attribution.not-turning": () => "The shaft whose speed is known does not turn: look at the speed column.",
   },
   comfort: {

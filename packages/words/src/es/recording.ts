@@ -30,7 +30,6 @@ export const recording: RecordingWords = {
       `ninguna columna es un tiempo (hay: ${columns}); nombre la columna de tiempos con su unidad, como time_s o time_ms`,
     "recording.no-column-names": () =>
       "ninguna línea encima de los números nombra las columnas; añada una, como time_s,accel_z_ms2,speed_kmh, con tantos nombres como columnas",
-    "recording.duplicate-column": ({ column }) => `dos columnas se llaman "${column}"; dé a cada una su nombre`,
     "recording.columns-differ": ({ got, expected }, n) =>
       `esta línea tiene ${n.plain(got, 0)} celdas y los nombres de encima son ${n.plain(expected, 0)}; corrija o quite la línea`,
     "recording.not-a-number": ({ column, found }) =>

@@ -19,7 +19,7 @@ export const vibration: VibrationWords = {
     "order-tracking.no-whole-turns": () =>
       "La señal y la velocidad no comparten ni un bloque entero de vueltas: mire si sus relojes concuerdan o grabe más tiempo.",
     "attribution.no-orders": ({ limit }, n) =>
-      `La grabación no muestra nada por encima de ${n.plain(Number(limit), 0)}\u00a0Hz, donde están todos los órdenes de este vehículo: grabe con un sensor más rápido o circule más despacio.`,
+      `La grabación no muestra nada por encima de ${n.plain(Number(limit), 0)}\u00a0Hz, donde están todos los órdenes de este vehículo: grabe con un sensor más rápido o circule más despacio. Si se grabó más rápido que eso, sus tiempos no están en segundos: nombre la columna con su unidad, como time_ms.`,
     "attribution.not-turning": () => "El árbol cuya velocidad se conoce no gira: mire la columna de velocidad.",
   },
   comfort: {
