@@ -60,3 +60,30 @@ test("where both changed one field, a sheet shows both, and the choice is the ca
   expect((await at.shop.read(id)).title).toBe("Said under the vehicle");
   expect(await phone.page.getByRole("dialog").count()).toBe(0);
 });
+
+test("a shaft that one device builds otherwise while the other measures it is asked about as a whole", async () => {
+  const { page: phone, context, faults } = await openDevice(at.browser, at.shop.address);
+  await phone.goto("/cases/new");
+  await phone.getByRole("button", { name: "One-piece" }).click();
+  await phone.waitForURL("**/describe");
+  const id = new URL(phone.url()).pathname.split("/")[2] ?? "";
+  const lengths = async () => (await at.shop.read(id)).drivelines?.[0]?.sections.map(({ id: name, lengthMm }) => [name, lengthMm]);
+  await expect.poll(lengths, { timeout: 5000 }).toEqual([["shaft", undefined]]);
+  const { page: desk } = await openDevice(at.browser, at.shop.address, { size: DESK });
+  await desk.goto(`/cases/${id}/describe`);
+  await desk.getByLabel("Length, joint centre to joint centre").waitFor();
+  await context.setOffline(true);
+  await phone.getByText("How it is put together").click();
+  await phone.getByText("In two pieces").click();
+  await desk.getByLabel("Length, joint centre to joint centre").fill("1500");
+  await expect.poll(lengths, { timeout: 5000 }).toEqual([["shaft", 1500]]);
+  await context.setOffline(false);
+  await phone.getByRole("button", { name: "Choose" }).click();
+  const sheet = phone.getByRole("dialog");
+  await sheet.getByRole("heading", { name: "Driveline rear" }).waitFor();
+  expect(await sheet.getByRole("button", { name: /This device/ }).textContent()).toMatch(/Section front.*Section back/s);
+  await sheet.getByRole("button", { name: /Section shaft: .*joint centre to joint centre: 1.?500/ }).click();
+  await phone.getByRole("heading", { name: "Section shaft" }).waitFor();
+  await expect.poll(lengths, { timeout: 5000 }).toEqual([["shaft", 1500]]);
+  expect(faults).toEqual([]);
+});

@@ -1,8 +1,10 @@
 import type { Case } from "@halfturn/casefile";
 import { gaugingsStoodOn, withGaugingCounts, withGaugingNames } from "./gauging-names.js";
 import { itemKeys } from "./item-keys.js";
+import { keptDrivelines } from "./kept-drivelines.js";
 import { type Clash, mergeValues } from "./merge-values.js";
 import { type Place, placeText, withValue } from "./place.js";
+import { same } from "./same.js";
 
 /** A field that both sides changed, each in its own way. undefined: it is not there. */
 export interface MergeConflict {
@@ -29,9 +31,15 @@ export function mergeCases(base: Case, mine: Case, theirs: Case): MergedCase {
   const clashes: Clash[] = [];
   const [was, here, there] = [withGaugingNames(base), withGaugingNames(mine), withGaugingNames(theirs)];
   const value = mergeValues({ base: was, mine: here, theirs: there }, "", [], clashes);
-  const noted = clashes.filter(({ place }) => !isStamp(place));
-  const stamped = noted.length < clashes.length ? withValue(value, STAMP, later(mine, theirs)) : value;
-  const { document, lost } = keptStanding(stamped as NamedCase, was, here, there);
+  const unstamped = clashes.filter(({ place }) => !isStamp(place));
+  const stamped = unstamped.length < clashes.length ? withValue(value, STAMP, later(mine, theirs)) : value;
+  const drivelines = keptDrivelines(base, mine, theirs);
+  const built = drivelines.reduce<unknown>((document, { clash, kept }) => withValue(document, clash.place, kept), stamped);
+  const noted = [
+    ...unstamped.filter(({ place }) => !drivelines.some(({ clash }) => isBelow(place, clash.place))),
+    ...drivelines.map(({ clash }) => clash),
+  ];
+  const { document, lost } = keptStanding(built as NamedCase, was, here, there);
   const merged = withGaugingCounts(document);
   return { merged, conflicts: [...noted, ...lost].map((clash) => ({ path: placeText(merged, clash.place), ...clash })) };
 }
@@ -40,6 +48,8 @@ export function mergeCases(base: Case, mine: Case, theirs: Case): MergedCase {
 export function resolveConflict(document: Case, { place }: Pick<MergeConflict, "place">, value: unknown): Case {
   return withGaugingCounts(withValue(withGaugingNames(document), place, value) as NamedCase);
 }
+
+const isBelow = (place: Place, above: Place): boolean => same(place.slice(0, above.length), above);
 
 type NamedCase = ReturnType<typeof withGaugingNames>;
 

@@ -33,7 +33,7 @@ export function mergeValues(sides: Sides, name: string, place: Place, clashes: C
   if (same(mine, theirs) || same(base, theirs)) return mine;
   if (same(base, mine)) return theirs;
   if (depth === "into" && !isWhole(name)) {
-    if (isPlain(mine) && isPlain(theirs) && (isPlain(base) || base === undefined) && !rebuiltTwice(base, mine, theirs)) {
+    if (isPlain(mine) && isPlain(theirs) && (isPlain(base) || base === undefined) && !rebuilt(base, mine, theirs)) {
       return mergeObjects(base ?? {}, mine, theirs, place, clashes);
     }
     if (isList(mine) && isList(theirs) && (isList(base) || base === undefined) && ![...(base ?? []), ...mine, ...theirs].some(isNumber)) {
@@ -46,15 +46,14 @@ export function mergeValues(sides: Sides, name: string, place: Place, clashes: C
 
 const isNumber = (item: unknown): boolean => isUnmatched([item]);
 
-/** Both sides changed which sections and joints a driveline is made of: parts of two builds make no third. */
-function rebuiltTwice(base: Plain | undefined, mine: Plain, theirs: Plain): boolean {
+/** One side changed which sections and joints a driveline is made of, and the other changed these too: parts of two builds make no third. */
+function rebuilt(base: Plain | undefined, mine: Plain, theirs: Plain): boolean {
   if (!isList(mine.sections) || !isList(mine.joints)) return false;
-  const build = (driveline: Plain) => {
-    const of = (list: unknown, name: string) => (isList(list) ? itemKeys(name, list) : []);
-    return [of(driveline.sections, "sections"), of(driveline.joints, "joints")];
-  };
-  const [was, here, there] = [build(base ?? {}), build(mine), build(theirs)];
-  return !same(was, here) && !same(was, there) && !same(here, there);
+  const parts = ({ sections, joints }: Plain) => [sections, joints];
+  const build = (driveline: Plain) => parts(driveline).map((list) => (isList(list) ? itemKeys("sections", list) : []));
+  if (same(build(mine), build(theirs))) return false;
+  const was = parts(base ?? {});
+  return !same(was, parts(mine)) && !same(was, parts(theirs));
 }
 
 function mergeObjects(base: Plain, mine: Plain, theirs: Plain, place: Place, clashes: Clash[]): Plain {

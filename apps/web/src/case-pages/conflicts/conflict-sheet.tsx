@@ -1,5 +1,6 @@
+import type { CaseDriveline } from "@halfturn/casefile";
 import type { MergeConflict } from "@halfturn/exchange";
-import { catalogueOf, namesOf } from "@halfturn/words";
+import { catalogueOf, drivelineOfPath, type NameOf, namesOf } from "@halfturn/words";
 import { Button } from "../../controls/button.js";
 import { Sheet } from "../../controls/sheet.js";
 import type { DeviceCase } from "../../device/device-case.js";
@@ -9,7 +10,7 @@ import { useWords } from "../../words/use-words.js";
 import { conflictField } from "./conflict-field.js";
 import styles from "./conflict-sheet.module.css";
 import { conflictWords } from "./conflict-words.js";
-import { type ValueWords, valueLines } from "./value-lines.js";
+import { valueLines } from "./value-lines.js";
 import { numbersByKey, valueNumber } from "./value-number.js";
 
 export interface ConflictSheetProps {
@@ -18,8 +19,13 @@ export interface ConflictSheetProps {
   readonly onClose: () => void;
 }
 
+const DRIVELINE = /^drivelines\[\d*\]$/;
+
 /** The key that the last step of a path names. */
 const keyOf = (path: string): string => (path.split(".").at(-1) ?? "").replace(/\[[^\]]*\]$/, "");
+
+const inOneLine = (lines: readonly string[]): string =>
+  lines.reduce((before, line) => `${before}${before.endsWith(":") ? " " : ", "}${line}`);
 
 /** Field by field, what this device has and what the other has: one press each, and nothing is lost before it. */
 export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps) {
@@ -47,12 +53,17 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
     nothing: words.nothing,
     code: (value: string) => codes[value] ?? value,
   };
+  /** What parts are called: those of a driveline that is to be chosen by itself, others by the case as it is. */
+  const partsIn = (value: unknown, path: string): NameOf => {
+    const own = DRIVELINE.test(path) && value !== undefined ? [value as CaseDriveline] : null;
+    return own ? namesOf({ ...document, drivelines: own }, 0, catalogue) : namesOf(document, drivelineOfPath(document, path), catalogue);
+  };
   /** The lines of a value of a conflict, its numbers told apart from those that it is chosen among. */
   const linesIn = ({ path, base, mine, theirs }: MergeConflict): ((value: unknown) => readonly string[]) => {
     const key = keyOf(path);
     const among = numbersByKey([base, mine, theirs], key);
-    const inUnits: ValueWords = { ...say, number: (value, of) => valueNumber(value, of, numbers, among.get(of)) };
-    return (value) => valueLines(value, inUnits, key);
+    const number = (value: number, of: string): string => valueNumber(value, of, numbers, among.get(of));
+    return (value) => valueLines(value, { ...say, number, part: partsIn(value, path) }, key);
   };
   const chooseAll = (side: "mine" | "theirs") => () => {
     for (const conflict of conflicts) onChoose(conflict, side);
@@ -65,7 +76,7 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
           <h3>{conflictField(conflict.path, names, nameOf)}</h3>
           {conflict.base === undefined ? null : (
             <p className={styles.before}>
-              {words.before}: {linesIn(conflict)(conflict.base).join(", ")}
+              {words.before}: {inOneLine(linesIn(conflict)(conflict.base))}
             </p>
           )}
           <div className={styles.sides}>
@@ -73,9 +84,7 @@ export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps)
               <Button key={side} size="large" onPress={() => onChoose(conflict, side)}>
                 <span className={styles.side}>
                   <span className={styles.who}>{words[side]}</span>
-                  {linesIn(conflict)(conflict[side]).map((line) => (
-                    <span key={line}>{line}</span>
-                  ))}
+                  <span className={styles.lines}>{linesIn(conflict)(conflict[side]).join("\n")}</span>
                 </span>
               </Button>
             ))}

@@ -9,6 +9,7 @@ const words: ValueWords = {
   nothing: "taken out",
   number: (value, key) => `${value.toFixed(1)}${key.endsWith("Mm") ? " mm" : ""}`,
   code: (value) => value,
+  part: (id) => `Section ${id}`,
 };
 
 test("a value is said as a person would: names for keys, words for truth, a dash between two ends", () => {
@@ -25,4 +26,15 @@ test("a value is said as a person would: names for keys, words for truth, a dash
 
 test("what goes on and on is cut short", () => {
   expect(valueLines({ a: { b: { c: { d: 1 } } } }, words)).toEqual(["a: b: c: …"]);
+});
+
+test("a part is one line, under what it is called", () => {
+  const sections = [{ id: "front", lengthMm: 900, phasingMeasured: false }, { id: "back" }];
+  expect(valueLines({ runs: "rearward", source: {}, sections, joints: [{ id: "J2", support: {} }] }, words)).toEqual([
+    "Runs: rearward",
+    "Sections:",
+    "Section front: Length, joint centre to joint centre: 900.0 mm, Phasing measured: no",
+    "Section back",
+    "Joints: Section J2: Support bearing",
+  ]);
 });
