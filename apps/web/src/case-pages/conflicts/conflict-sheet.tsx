@@ -24,8 +24,8 @@ const DRIVELINE = /^drivelines\[\d*\]$/;
 /** The key that the last step of a path names. */
 const keyOf = (path: string): string => (path.split(".").at(-1) ?? "").replace(/\[[^\]]*\]$/, "");
 
-const inOneLine = (lines: readonly string[]): string =>
-  lines.reduce((before, line) => `${before}${before.endsWith(":") ? " " : ", "}${line}`);
+/** A name with a colon goes before what follows it. */
+const inOneLine = (lines: readonly string[]): string => lines.join(", ").replaceAll(":, ", ": ");
 
 /** Field by field, what this device has and what the other has: one press each, and nothing is lost before it. */
 export function ConflictSheet({ record, onChoose, onClose }: ConflictSheetProps) {
