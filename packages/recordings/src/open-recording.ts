@@ -1,4 +1,5 @@
 import { type ByteSource, readUpTo } from "./bytes/byte-source.js";
+import { latin1Source, utf16Order } from "./bytes/utf16-source.js";
 import type { ChannelScale } from "./channels/channel-scale.js";
 import { readCsv } from "./csv/read-csv.js";
 import type { Recording, RecordingFormat } from "./recording.js";
@@ -9,20 +10,16 @@ import { readWav } from "./wav/read-wav.js";
 /** As much of a file tells its format. */
 const SNIFFED = 4096;
 const UFF = /^\s*-1\s*\r?\n\s*\d+/;
-/** UTF-16, which has a zero in every other byte, and its marks. */
-const UTF16 = [
-  [0xff, 0xfe],
-  [0xfe, 0xff],
-] as const;
-
 /** Opens a recording of any known format, told by what is in it and not by its name. Samples are not read yet; a universal file is searched for its sets. */
 export async function openRecording(source: ByteSource, scales: readonly ChannelScale[] = []): Promise<RecordingResult<Recording>> {
-  const start = await readUpTo(source, 0, SNIFFED);
+  const order = utf16Order(await readUpTo(source, 0, 2));
+  const read = order === null ? source : latin1Source(source, order);
+  const start = await readUpTo(read, 0, SNIFFED);
   if (start.length === 0) return recordingFault("recording.empty", "", {});
   const format = formatOf(start);
   if (!format.ok) return format;
   const readers = { wav: readWav, csv: readCsv, uff: readUff };
-  return readers[format.value](source, scales);
+  return readers[format.value](read, scales);
 }
 
 function formatOf(start: Uint8Array): RecordingResult<Exclude<RecordingFormat, "memory">> {
@@ -33,8 +30,6 @@ function formatOf(start: Uint8Array): RecordingResult<Exclude<RecordingFormat, "
       ? recordingFault("recording.truncated", "byte 0", { promised: 12, present: start.length })
       : recordingFault("recording.encoding-unsupported", "byte 8", { encoding: `RIFF ${printable(start.subarray(8, 12))}` });
   }
-  if (UTF16.some(([first, second]) => start[0] === first && start[1] === second))
-    return recordingFault("recording.encoding-unsupported", "byte 0", { encoding: "UTF-16" });
   // The head of a universal file is text, whatever its data are.
   if (UFF.test(ascii(0, 200))) return { ok: true, value: "uff" };
   if (start.includes(0)) return recordingFault("recording.unknown-format", "byte 0", { start: printable(start.subarray(0, 16)) });

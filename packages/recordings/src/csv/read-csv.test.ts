@@ -55,6 +55,27 @@ describe("readCsv", () => {
     expect(await readAll(recording)).toEqual(SAME);
   });
 
+  it.each(["little", "big"])("reads a table in UTF-16, the %s end first", async (order) => {
+    const text = "\ufefftime_s\taccel (m/s²)\tdeflection (μm)\tвибрация\r\n0\t1,5\t1\t0\r\n0,5\t-2\t2\t0\r\n";
+    const bytes = new Uint8Array(2 * text.length);
+    const view = new DataView(bytes.buffer);
+    for (let k = 0; k < text.length; k++) view.setUint16(2 * k, text.charCodeAt(k), order === "little");
+    const recording = await opened(bytes);
+    expect(recording.tracks[0]?.channels.map(({ id, quantity }) => [id, quantity])).toEqual([
+      ["accel (m/s²)", "acceleration"],
+      ["deflection (µm)", "displacement"],
+      ["????????", "unknown"],
+    ]);
+    expect(await readAll(recording, 0)).toMatchObject({
+      times: [0, 0.5],
+      values: [
+        [1.5, -2],
+        [1e-6, 2e-6],
+        [0, 0],
+      ],
+    });
+  });
+
   it("gives a column of speeds the clock to its left", async () => {
     const recording = await table("time_s,accel_z_ms2,gps_time_s,speed_kmh\n0,1,0.25,36\n0.5,2,1.25,72\n1,3,,\n1.5,4,,\n");
     expect(recording.tracks.map(({ channels }) => channels.map(({ id }) => id))).toEqual([["accel_z_ms2"], ["speed_kmh"]]);
