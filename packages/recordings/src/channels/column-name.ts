@@ -12,7 +12,7 @@ export interface ColumnName {
 
 /** "Accel Z (m/s^2)", "Accel Z [g]". */
 const BRACKETED = /^(.*?)\s*[([]([^()[\]]+)[)\]]$/;
-const TIME = /^(?:.*[_ /-])?(?:time|timestamp|datetime|t|elapsed|zeit|uhrzeit|zeitstempel|tiempo|hora)$/i;
+const TIME = /^(?:(?:.*[_ /-])?(?:time|timestamp|datetime|elapsed|zeit|uhrzeit|zeitstempel|tiempo|hora)|(?:.*[_ ])?t)$/i;
 /** `seconds_elapsed`: the unit comes first. */
 const ELAPSED = /^(.+)[_ ]elapsed$/i;
 const TACHO = /^tacho(?:meter)?(?:_|$)/i;
